@@ -1,0 +1,1 @@
+export type { Finding, Fix, Found, Related, Severity, Slug } from './finding.ts'

@@ -1,0 +1,2 @@
+export type { LineColumn, Source, Span } from './source.ts'
+export { lineColumn, lineStarts, spanning } from './source.ts'
