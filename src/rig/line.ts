@@ -1,0 +1,81 @@
+import type { Metres, Point3 } from '../measure/index.ts'
+import type { Span } from '../text/index.ts'
+import type { BelayingPoint, Side } from './rail.ts'
+
+/** What a haul does: the eight deeds of the function code. */
+export type LineFunction =
+  | 'hoists' | 'extends' | 'lowers' | 'clews' | 'gathers' | 'reefs' | 'turns' | 'keeps'
+
+/**
+ * One running line. The two of a pair are two lines, each with its side; a single line has no side of its
+ * own, but belays on one (`belay.side`).
+ */
+export interface Line {
+  /** Stable and unique: 'fore.upper-topsail.clewline.port'; hyphens join words within the sail's name. */
+  readonly address: string
+  /** The address without its side: equal for the two of a pair. 'fore.upper-topsail.clewline'. */
+  readonly pairKey: string
+  /** The words of the name without side: 'fore upper topsail clewline'. */
+  readonly words: string
+  /** As printed, without side: 'Fore upper topsail clewline'. */
+  readonly label: string
+  /** As printed where its mast is already told: 'Upper topsail clewline'. */
+  readonly labelOnMast: string
+  /** As printed where its sail is already told: 'Clewline', 'Inner buntline'. */
+  readonly labelOnSail: string
+  readonly short: string | undefined
+  /** The kind of line, in the kit's words without inner, outer and the like: 'buntline', 'throat halyard', 'boom guy'. */
+  readonly kind: string
+  readonly pair: boolean
+  /** Its own side, for the lines of a pair. */
+  readonly side: Side | undefined
+  /** What it is hung on: a sail, a spar, or undefined for a loose line (running backstay, ensign halyard). */
+  readonly host: { readonly kind: 'sail' | 'spar'; readonly name: string } | undefined
+  /** Name of the mast it belongs to. */
+  readonly mast: string | undefined
+  readonly deed: LineDeed | undefined
+  readonly function: LineFunction | undefined
+  readonly rope: Rope | undefined
+  /** As rove: ['tye', 'runner', 'luff']; empty where the text is silent. */
+  readonly purchase: readonly string[]
+  readonly hands: number | undefined
+  /** Addresses of the lines to be eased when this one is hauled, in the order said. Directed. */
+  readonly counterparts: readonly string[]
+  /** What answers it where no line does: 'the sail's own pull'. */
+  readonly answeredBy: string | undefined
+  /** The way of the line from its belaying point to what it acts on; empty where it can't be told. */
+  readonly lead: readonly LeadPoint[]
+  /** Why the lead is empty or stops short, where it does. */
+  readonly leadUnknown: string | undefined
+  /** Stated travel of the load, where the text states one. */
+  readonly travel: Metres | undefined
+  /** Where it is made fast, or undefined for an orphan. */
+  readonly belay: BelayingPoint | undefined
+  /** Where the line is declared, and where it is belayed. */
+  readonly span: Span
+  readonly belaySpan: Span | undefined
+}
+
+/** What hauling it does, in the words of the text: verb, object, and manner. */
+export interface LineDeed {
+  readonly verb: string
+  /** 'clew', 'yard', 'reef cringle', 'foot'. */
+  readonly object: string
+  readonly direction: string | undefined
+  /** Whether the object was found on the host: an orphan acts on nothing that exists. */
+  readonly found: boolean
+}
+
+export interface Rope {
+  readonly diameter: Metres
+  readonly material: string | undefined
+}
+
+/** One point of a lead, from the pin outward. */
+export interface LeadPoint {
+  readonly at: Point3
+  /** 'belay', 'quarter block', 'clew'. */
+  readonly what: string
+  /** Parts of the purchase on the stretch that ends here. */
+  readonly parts: number
+}

@@ -1,0 +1,46 @@
+import type { Metres, Point3, Radians } from '../measure/index.ts'
+import type { Span } from '../text/index.ts'
+
+/** A mast: its sections from the deck up, each said by the height of its head. */
+export interface Mast {
+  /** 'fore mast' as a key; `word` is what its sails are named by: 'fore'. */
+  readonly name: string
+  readonly word: string
+  readonly label: string
+  /** Where it is stepped; y is 0. */
+  readonly foot: Point3
+  /** Aft of the vertical, positive aft. */
+  readonly rake: Radians
+  /** How far before the mast's centre line the yards hang, along x, positive forward. */
+  readonly yardsForward: Metres
+  readonly sections: readonly MastSection[]
+  /** Tops and crosstrees, from the deck up. */
+  readonly platforms: readonly Platform[]
+  readonly conjectural: boolean
+  readonly span: Span
+}
+
+/** One spar of a mast, from its foot to its head along the rake. */
+export interface MastSection {
+  /** 'lower mast', 'topmast', 'topgallant mast', or 'pole'. */
+  readonly name: string
+  readonly foot: Point3
+  readonly head: Point3
+  readonly diameter: Metres | undefined
+  /** Height of the overlap with the section below; zero for the lowest. */
+  readonly doubling: Metres
+  readonly span: Span
+}
+
+export interface Platform {
+  readonly kind: 'top' | 'crosstrees'
+  readonly width: Metres
+  readonly height: Metres
+  readonly span: Span
+}
+
+/** The point on a mast's centre line at height z, whatever section is there; it follows the rake. */
+export function onMast(mast: Mast, z: number): Point3 {
+  const x = mast.foot.x + (z - mast.foot.z) * Math.tan(mast.rake)
+  return { x: x as Metres, y: 0 as Metres, z: z as Metres }
+}

@@ -1,0 +1,54 @@
+import type { Slug } from '../findings/index.ts'
+import type { Source, Span } from '../text/index.ts'
+import type { DeckThing } from './deck.ts'
+import type { Hull } from './hull.ts'
+import type { Line } from './line.ts'
+import type { Mast } from './mast.ts'
+import type { Place, Rail } from './rail.ts'
+import type { Sail } from './sail.ts'
+import type { Spar } from './spar.ts'
+import type { StandingRigging } from './stay.ts'
+import type { Station } from './station.ts'
+import type { Vessel } from './vessel.ts'
+
+/**
+ * A rig, whole: every name in it resolves, every list keeps the order of the text. What the builder could
+ * not make sense of is left out, with a finding.
+ */
+export interface Rig {
+  readonly vessel: Vessel
+  readonly hull: Hull | undefined
+  readonly masts: readonly Mast[]
+  readonly spars: readonly Spar[]
+  readonly standing: readonly StandingRigging[]
+  readonly sails: readonly Sail[]
+  readonly rails: readonly Rail[]
+  readonly lines: readonly Line[]
+  readonly deck: readonly DeckThing[]
+  readonly stations: readonly Station[]
+  /** Names of sails in the order of setting; those not named in the text are absent. */
+  readonly order: readonly string[]
+  readonly allowances: readonly Allowance[]
+  /** The texts it was built from, the entry first: findings point into them. */
+  readonly sources: readonly Source[]
+  /** False for a part: a text without a vessel. */
+  readonly isVessel: boolean
+  readonly lineAt: ReadonlyMap<string, Line>
+  /** Both lines of a pair, or the one single line, by `pairKey`. */
+  readonly pairAt: ReadonlyMap<string, readonly Line[]>
+  readonly placeAt: ReadonlyMap<string, Place>
+  readonly railAt: ReadonlyMap<string, Rail>
+  readonly mastAt: ReadonlyMap<string, Mast>
+  readonly sparAt: ReadonlyMap<string, Spar>
+  readonly sailAt: ReadonlyMap<string, Sail>
+  readonly stationAt: ReadonlyMap<string, Station>
+}
+
+/** A finding the text allows, with its reason: it is lowered to a note for these things. */
+export interface Allowance {
+  readonly rule: Slug
+  /** Addresses or names (pairKeys, rails, sails) it holds for; empty means the whole rig. */
+  readonly things: readonly string[]
+  readonly because: string
+  readonly span: Span
+}

@@ -1,0 +1,72 @@
+import type { Metres, Point3 } from '../measure/index.ts'
+import type { Span } from '../text/index.ts'
+import type { Evolution } from './evolution.ts'
+
+export type SquareClass =
+  | 'course' | 'topsail' | 'lower topsail' | 'upper topsail'
+  | 'topgallant' | 'lower topgallant' | 'upper topgallant' | 'royal' | 'skysail' | 'square sail'
+export type ForeAndAftClass = 'headsail' | 'staysail' | 'gaff sail' | 'gaff topsail' | 'lugsail' | 'lateen sail'
+
+interface AnySail {
+  /** The key: 'fore upper topsail'. */
+  readonly name: string
+  /** As printed: 'Fore upper topsail'. */
+  readonly label: string
+  readonly short: string | undefined
+  /** The mast it belongs to (its name, 'fore mast'), by yard, gaff, stay or topmast. */
+  readonly mast: string | undefined
+  /** The gear hung on it, or undefined. */
+  readonly gear: string | undefined
+  /** Corners that are shackled and so have no line: 'tack to stay foot', 'clews to foot yard'. */
+  readonly shackled: readonly Shackled[]
+  readonly toSet: Evolution | undefined
+  readonly toDouse: Evolution | undefined
+  readonly reefs: readonly Reef[]
+  readonly conjectural: boolean
+  readonly span: Span
+}
+
+export interface Shackled {
+  readonly part: string
+  readonly to: string
+}
+
+/** A reef band: how far below the head (square) or above the foot (gaff) it lies. */
+export interface Reef {
+  readonly depth: Metres
+  readonly from: 'head' | 'foot'
+  readonly span: Span
+}
+
+/** A square sail, symmetrical about the centreline, lying in the plane x = `x` when the yards are square. */
+export interface SquareSail extends AnySail {
+  readonly kind: 'square'
+  readonly class: SquareClass
+  /** Name of the yard its head is bent to. */
+  readonly yard: string
+  /** Name of the yard its clews are sheeted or shackled to; a course has none. */
+  readonly footYard: string | undefined
+  readonly x: Metres
+  readonly head: { readonly width: Metres; readonly height: Metres }
+  readonly foot: { readonly width: Metres; readonly height: Metres }
+  /** How far the middle of the foot rises above its clews. */
+  readonly roach: Metres
+}
+
+/** A fore-and-aft sail, by its corners in the plane of the centreline (y is 0). */
+export interface ForeAndAftSail extends AnySail {
+  readonly kind: 'fore-and-aft'
+  readonly class: ForeAndAftClass
+  /** Names of the stay, or gaff and boom, or topmast, that it is set on. */
+  readonly on: readonly string[]
+  readonly sheetedTo: string | undefined
+  /** Corners in order round the sail: tack, clew, head (triangle), or tack, clew, peak, throat. */
+  readonly corners: readonly Corner[]
+}
+
+export interface Corner {
+  readonly name: 'tack' | 'clew' | 'head' | 'peak' | 'throat'
+  readonly at: Point3
+}
+
+export type Sail = SquareSail | ForeAndAftSail

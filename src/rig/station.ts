@@ -1,0 +1,14 @@
+import type { Span } from '../text/index.ts'
+
+/** A station: a party of hands and the rails it works. */
+export interface Station {
+  readonly name: string
+  readonly label: string
+  readonly handsInWatch: number | undefined
+  readonly handsInAll: number | undefined
+  /** Codes of its rails ('FR-P', 'FR-S'), in the order of the text, port before starboard. */
+  readonly rails: readonly string[]
+  /** Other duties: 'helm'. */
+  readonly takes: readonly string[]
+  readonly span: Span
+}

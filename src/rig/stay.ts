@@ -1,0 +1,30 @@
+import type { Metres, Point3 } from '../measure/index.ts'
+import type { Span } from '../text/index.ts'
+
+/** A stay, from aloft (`from`) to below (`to`), on the centreline. It may carry a sail. */
+export interface Stay {
+  readonly kind: 'stay'
+  readonly name: string
+  readonly label: string
+  readonly from: Point3
+  readonly to: Point3
+  readonly diameter: Metres | undefined
+  readonly conjectural: boolean
+  readonly span: Span
+}
+
+/** Shrouds or backstays: a bank of parts on each side, the foremost from `from` to `to` (starboard), the rest `apart` aft. */
+export interface Shrouds {
+  readonly kind: 'shrouds' | 'backstays'
+  readonly name: string
+  readonly label: string
+  readonly from: Point3
+  readonly to: Point3
+  readonly count: number
+  readonly apart: Metres
+  readonly diameter: Metres | undefined
+  readonly conjectural: boolean
+  readonly span: Span
+}
+
+export type StandingRigging = Stay | Shrouds
