@@ -98,6 +98,8 @@ export interface Group {
   readonly id?: string
   readonly title?: string
   readonly marks: readonly Mark[]
+  /** The marks, and the clip, are moved by this much: how a finished page is set two-up on a larger sheet. */
+  readonly offset?: Point
   /** Only what lies inside is seen. */
   readonly clip?: readonly PathStep[]
   readonly opacity?: number
