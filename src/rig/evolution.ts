@@ -1,6 +1,6 @@
 import type { Span } from '../text/index.ts'
 
-export type Act = 'haul' | 'ease' | 'let go' | 'hold' | 'tend'
+export type Act = 'haul' | 'ease' | 'let go' | 'hold' | 'tend' | 'stand by'
 
 /** How a sail is set, or got in: phase by phase, in weather and lee, as the gear says and the sail alters. */
 export interface Evolution {
@@ -36,11 +36,14 @@ export interface PhaseAct {
   readonly when: string | undefined
 }
 
-/** Lines of one pair-name, and which of them: the weather one, the lee one, or all there are. */
+/**
+ * Lines of one pair-name, and which of them: the weather one, the lee one, or all there are. 'named' is the side
+ * that the order names ('trim the yard': the brace named), 'other' the one across from it.
+ */
 export interface WorkedLine {
   /** `Line.pairKey` of lines in the rig; at least one line has it. */
   readonly pairKey: string
-  readonly reach: 'weather' | 'lee' | 'all'
+  readonly reach: 'weather' | 'lee' | 'all' | 'named' | 'other'
   /** True where it is worked after the ones before it ('haul lee buntline then weather buntline'). */
   readonly then: boolean
 }

@@ -51,6 +51,8 @@ export interface Line {
   readonly travel: Metres | undefined
   /** Where it is made fast, or undefined for an orphan. */
   readonly belay: BelayingPoint | undefined
+  /** Name of the station that works it: named for it, or the station of its rail; undefined where none is. */
+  readonly station: string | undefined
   /** Where the line is declared, and where it is belayed. */
   readonly span: Span
   readonly belaySpan: Span | undefined

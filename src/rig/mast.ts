@@ -7,8 +7,8 @@ export interface Mast {
   readonly name: string
   readonly word: string
   readonly label: string
-  /** Where it is stepped; y is 0. */
-  readonly foot: Point3
+  /** Where it is stepped; y is 0. Undefined where the text gives no geometry. */
+  readonly foot: Point3 | undefined
   /** Aft of the vertical, positive aft. */
   readonly rake: Radians
   /** How far before the mast's centre line the yards hang, along x, positive forward. */
@@ -24,8 +24,8 @@ export interface Mast {
 export interface MastSection {
   /** 'lower mast', 'topmast', 'topgallant mast', or 'pole'. */
   readonly name: string
-  readonly foot: Point3
-  readonly head: Point3
+  readonly foot: Point3 | undefined
+  readonly head: Point3 | undefined
   readonly diameter: Metres | undefined
   /** Height of the overlap with the section below; zero for the lowest. */
   readonly doubling: Metres
@@ -39,8 +39,9 @@ export interface Platform {
   readonly span: Span
 }
 
-/** The point on a mast's centre line at height z, whatever section is there; it follows the rake. */
-export function onMast(mast: Mast, z: number): Point3 {
+/** The point on a mast's centre line at height z, whatever section is there; it follows the rake. Undefined without geometry. */
+export function onMast(mast: Mast, z: number): Point3 | undefined {
+  if (!mast.foot) return undefined
   const x = mast.foot.x + (z - mast.foot.z) * Math.tan(mast.rake)
   return { x: x as Metres, y: 0 as Metres, z: z as Metres }
 }

@@ -24,8 +24,9 @@ export interface Rail {
   readonly lie: RailLie
   /** True for one of two that mirror. */
   readonly mirrored: boolean
-  readonly first: Point3
-  readonly last: Point3
+  /** Its first and last place; undefined where the text gives no geometry. */
+  readonly first: Point3 | undefined
+  readonly last: Point3 | undefined
   readonly places: readonly Place[]
   /** Name of the station that works it, or undefined. */
   readonly station: string | undefined
@@ -40,7 +41,7 @@ export interface Place {
   readonly rail: string
   /** From 1, from forward, or from port on an athwart rail. */
   readonly number: number
-  readonly at: Point3
+  readonly at: Point3 | undefined
   readonly side: Side | 'centre'
   /** Addresses of the lines belayed here, in the order of the text. */
   readonly lines: readonly string[]
@@ -57,12 +58,12 @@ export interface BelayingPoint {
   readonly rail: string
   readonly number: number
   readonly side: Side | 'centre'
-  readonly at: Point3
+  readonly at: Point3 | undefined
 }
 
 /** Pitch of a rail: the distance between neighbouring pins, in metres; undefined with fewer than two. */
 export function pitch(rail: Rail): Metres | undefined {
   const [a, b] = rail.places
-  if (!a || !b) return undefined
+  if (!a?.at || !b?.at) return undefined
   return Math.hypot(b.at.x - a.at.x, b.at.y - a.at.y, b.at.z - a.at.z) as Metres
 }

@@ -35,6 +35,8 @@ export interface Shackled {
 export interface Reef {
   readonly depth: Metres
   readonly from: 'head' | 'foot'
+  /** How far out its cringles stand from the middle, where the text says. */
+  readonly cringleOut: Metres | undefined
   readonly span: Span
 }
 
@@ -46,9 +48,10 @@ export interface SquareSail extends AnySail {
   readonly yard: string
   /** Name of the yard its clews are sheeted or shackled to; a course has none. */
   readonly footYard: string | undefined
-  readonly x: Metres
-  readonly head: { readonly width: Metres; readonly height: Metres }
-  readonly foot: { readonly width: Metres; readonly height: Metres }
+  /** Undefined, like head and foot, where the text gives no geometry. */
+  readonly x: Metres | undefined
+  readonly head: { readonly width: Metres; readonly height: Metres } | undefined
+  readonly foot: { readonly width: Metres; readonly height: Metres } | undefined
   /** How far the middle of the foot rises above its clews. */
   readonly roach: Metres
 }
@@ -60,7 +63,7 @@ export interface ForeAndAftSail extends AnySail {
   /** Names of the stay, or gaff and boom, or topmast, that it is set on. */
   readonly on: readonly string[]
   readonly sheetedTo: string | undefined
-  /** Corners in order round the sail: tack, clew, head (triangle), or tack, clew, peak, throat. */
+  /** Corners in order round the sail: tack, clew, head (triangle), or tack, clew, peak, throat; those the text gives. */
   readonly corners: readonly Corner[]
 }
 

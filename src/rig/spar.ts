@@ -7,7 +7,7 @@ interface AnySpar {
   readonly label: string
   /** Name of its mast, where it has one. */
   readonly mast: string | undefined
-  readonly length: Metres
+  readonly length: Metres | undefined
   readonly diameter: Metres | undefined
   readonly mass: Kilograms | undefined
   readonly conjectural: boolean
@@ -17,17 +17,18 @@ interface AnySpar {
 /** A yard, by its middle: set (hoisted, or where it is fixed) and, if it hoists, lowered. Lies athwart. */
 export interface Yard extends AnySpar {
   readonly kind: 'yard'
-  readonly middle: Point3
+  /** Undefined where the text gives no geometry. */
+  readonly middle: Point3 | undefined
   readonly hoists: boolean
   /** Height of its middle when lowered; equals the middle's when fixed. */
-  readonly loweredHeight: Metres
+  readonly loweredHeight: Metres | undefined
 }
 
 /** A boom, gaff or bowsprit, from its inner end to its outer end, as when the sail is set. */
 export interface Boom extends AnySpar {
   readonly kind: 'boom' | 'gaff' | 'bowsprit'
-  readonly inner: Point3
-  readonly outer: Point3
+  readonly inner: Point3 | undefined
+  readonly outer: Point3 | undefined
   /** A gaff that hoists with its sail; false for a standing one and for a boom. */
   readonly hoists: boolean
   /** Height of the inner end when lowered. */

@@ -6,8 +6,8 @@ export interface Stay {
   readonly kind: 'stay'
   readonly name: string
   readonly label: string
-  readonly from: Point3
-  readonly to: Point3
+  readonly from: Point3 | undefined
+  readonly to: Point3 | undefined
   readonly diameter: Metres | undefined
   readonly conjectural: boolean
   readonly span: Span
@@ -18,10 +18,10 @@ export interface Shrouds {
   readonly kind: 'shrouds' | 'backstays'
   readonly name: string
   readonly label: string
-  readonly from: Point3
-  readonly to: Point3
+  readonly from: Point3 | undefined
+  readonly to: Point3 | undefined
   readonly count: number
-  readonly apart: Metres
+  readonly apart: Metres | undefined
   readonly diameter: Metres | undefined
   readonly conjectural: boolean
   readonly span: Span
