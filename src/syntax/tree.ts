@@ -59,10 +59,13 @@ export interface Place {
   readonly span: Span
 }
 
-/** A reference with the small words before it: 'other sheet', 'every boom guy', 'lee clewline'. */
+/**
+ * A reference with the small words beside it: 'other sheet', 'every boom guy', 'lee clewline', 'named brace'
+ * (the side the order names), 'sheets above' (of the sail above, sheeted to this yard).
+ */
 export interface Reference {
   readonly name: Name
-  readonly reach: 'other' | 'every' | 'weather' | 'lee' | Side | undefined
+  readonly reach: 'other' | 'every' | 'weather' | 'lee' | 'named' | 'above' | Side | undefined
   readonly span: Span
 }
 
@@ -74,9 +77,9 @@ export interface Words {
 
 export type Deed =
   | 'hoists' | 'cocks' | 'tops' | 'spreads' | 'draws' | 'lowers'
-  | 'raises' | 'gathers' | 'swings' | 'steadies'
+  | 'raises' | 'gathers' | 'brings' | 'swings' | 'steadies'
 
-export type Act = 'haul' | 'ease' | 'hold' | 'tend' | 'let go'
+export type Act = 'haul' | 'ease' | 'hold' | 'stand by' | 'tend' | 'let go'
 
 interface Said { readonly span: Span }
 
@@ -98,6 +101,7 @@ export type Clause =
   | Said & { readonly kind: 'in'; readonly names: readonly Name[] }              // measure IN m and mm; labels IN German
   | Said & { readonly kind: 'date'; readonly day: number; readonly month: number; readonly year: number } // 25 November 2026
   | Said & { readonly kind: 'toBeGiven' }                                        // to be given
+  | Said & { readonly kind: 'conjectural'; readonly by: Words | undefined }      // conjectural; conjectural by "a photograph of 1911"
   // --- masts, spars, stays
   | Said & { readonly kind: 'stepped'; readonly place: Place }                   // stepped 7.40 m aft 1.60 m up
   | Said & { readonly kind: 'raked'; readonly angle: Measure; readonly forward: boolean } // raked 3 deg aft
@@ -136,7 +140,9 @@ export type Clause =
   | Said & { readonly kind: 'cautions'; readonly numbers: readonly Count[] }     // cautions 5 and 7 and 13
   | Said & { readonly kind: 'answer'; readonly words: Words }                    // answer "Lower away."
   | Said & { readonly kind: 'report'; readonly words: Words }                    // report "Yard down, fast."
-  | Said & { readonly kind: 'aloft'; readonly count: Count | undefined; readonly words: Words } // aloft 4 hands: gaskets off, from the yardarms in
+  | Said & { readonly kind: 'aloft'; readonly count: Count | undefined; readonly words: Words } // aloft 4 hands, gaskets off from the yardarms in
+  | Said & { readonly kind: 'before'; readonly words: Words }                    // before "The lower topsail is set."   (on a sequence)
+  | Said & { readonly kind: 'jams'; readonly words: Words }                      // if it jams "Hold. Word aft."         (on a sequence)
   // --- rails and belaying
   | Said & { readonly kind: 'sides' }                                            // port and starboard   (a rail, a deck thing)
   | Said & { readonly kind: 'athwart' }
@@ -144,11 +150,12 @@ export type Clause =
   | Said & { readonly kind: 'marked'; readonly code: Name }                      // marked FF-A
   | Said & { readonly kind: 'berth'; readonly berth: Berth }
   // --- deck and stations
-  | Said & { readonly kind: 'extent'; readonly axis: 'aft' | 'out'; readonly side: Side | undefined; readonly from: Measure; readonly to: Measure; readonly fromForward: boolean } // from 1.00 m forward to 9.00 m aft; 2.40 m to 3.20 m out; 0.80 m to 1.60 m starboard
+  | Said & { readonly kind: 'extent'; readonly axis: 'aft' | 'out'; readonly side: Side | undefined; readonly from: Measure; readonly to: Measure; readonly fromForward: boolean; readonly toForward: boolean } // from 1.00 m forward to 9.00 m aft; 2.40 m to 3.20 m out; 0.80 m to 1.60 m starboard
   | Said & { readonly kind: 'eachSide'; readonly measure: Measure }              // 1.10 m each side
   | Said & { readonly kind: 'top'; readonly step: Step }                         // top 2.60 m up
   | Said & { readonly kind: 'works'; readonly names: readonly Name[] }           // works fore rail and fore fife rail
   | Said & { readonly kind: 'takes'; readonly names: readonly Name[] }           // takes helm
+  | Said & { readonly kind: 'mannedBy'; readonly names: readonly Name[] }        // manned by foremast and mainmast
   // --- allow
   | Said & { readonly kind: 'for'; readonly names: readonly Name[] }
   | Said & { readonly kind: 'because'; readonly words: Words }
@@ -171,12 +178,14 @@ export type StatementKind =
  * - hang: 'gear jib' in a sail or spar; `name` is the gear's, its block holds blocks, lines, withouts.
  * - block: a named place of a gear or of a loose line ('quarter block at yard 0.50 m aft 1.00 m out').
  * - line: in a gear, a hang or the page of lines. `added` marks 'with ...'.
+ * - label: `name` may begin with 'every' or a side ('every clewline', 'port jib halyard').
+ * - section: its height is leadTo ('to 14.00 m up'); a top or crosstrees has wide and coords instead.
  * - sequence: 'to set' or 'to douse' in a gear or hang (`name` 'set' | 'douse'), its block holds phases.
  * - phase: `name` is the order spoken (quoted), its clauses the acts.
  * - pins: in 'belay on', `from`/`to` are the pin numbers, the clauses are berths.
  * - particular: a line that has clauses only, belonging to the statement above (its clauses are folded
  *   into that statement by the parser where it can: this kind is left for what stands alone in a gear, such
- *   as 'fits ...' or 'without ...').
+ *   as 'fits ...' or 'without ...', and for 'clews shackled to foot yard', which has a name).
  *
  * In a sail, spar, hang or gear the parser cannot always tell 'block' from 'line' from 'corner' by the words
  * alone ('lead block 0.50 m up' and 'sheet 14 mm, rove single' and 'tack 6.04 m forward 5.65 m up' are all
@@ -193,6 +202,8 @@ export interface Statement {
   readonly added: boolean
   /** Pin numbers of 'pins'; equal for one pin. */
   readonly pins: { readonly from: Count; readonly to: Count } | undefined
+  /** A part of it could not be read, and a finding says so: what it then lacks is no fault of its own. */
+  readonly doubtful: boolean
   /** The statement's own line (not its block). */
   readonly span: Span
 }
@@ -205,7 +216,7 @@ export type PageKind =
  * A page: a page word at the margin, and what is set in below it.
  * - edition: clauses [count]. - bringIn: clauses [label] for a path, or `name` 'standard gear'.
  * - vessel, gear: `name`; clauses may hold like. - belayOn: `name` the rail, clauses may hold like; block of pins.
- * - belay: `name` the line, clauses [leadTo place] and an optional count (pin). - set: clauses [act-less] `names` in order.
+ * - belay: `name` the line, which may begin or end with a side, clauses [leadTo place] and an optional count (pin). - set: clauses [act-less] `names` in order.
  * - allow: `name` the slug, clauses for, on, because. - labels: clauses may hold in.
  */
 export interface Page {
@@ -215,5 +226,7 @@ export interface Page {
   /** 'set A then B then C'. */
   readonly names: readonly Name[]
   readonly block: readonly Statement[]
+  /** A part of the page's own line could not be read, and a finding says so. */
+  readonly doubtful: boolean
   readonly span: Span
 }
