@@ -1,0 +1,6 @@
+export type { SailFigures } from './area.ts'
+export { missingCorners, sailFigures } from './area.ts'
+export type { Balance, Lead } from './balance.ts'
+export { balanceOf } from './balance.ts'
+export type { Figures } from './figures.ts'
+export { reckon } from './figures.ts'
