@@ -1,0 +1,123 @@
+/** Where a caution bites: the headings under which the handbook gathers them. */
+export type CautionGroup =
+  | 'On every line'
+  | 'Halyards and yards'
+  | 'Sheets, booms, the lee rail'
+  | 'Aloft and furling'
+
+/** One of the fourteen cautions, under the number it keeps in every paper. */
+export interface Caution {
+  readonly number: number
+  readonly group: CautionGroup
+  /** One or two sentences, for the page of cautions. */
+  readonly full: string
+  /** At most 42 characters, for the box in a phase. */
+  readonly short: string
+}
+
+/** The headings of the cautions, in the order of the handbook's page. */
+export const cautionGroups: readonly CautionGroup[] = [
+  'On every line',
+  'Halyards and yards',
+  'Sheets, booms, the lee rail',
+  'Aloft and furling',
+]
+
+/** Whence the fourteen cautions come. */
+export const cautionBasis = 'common practice, no source'
+
+/** What governs above every paper this program writes. */
+export const governingNote =
+  'Hands, loads and times in this book are planning figures. The vessel’s own documents, the law where she ' +
+  'sails and the judgement of her licensed officers govern.'
+
+/** The fourteen cautions in order of their numbers: common practice, no source. */
+export const cautions: readonly Caution[] = [
+  {
+    number: 1,
+    group: 'On every line',
+    full: 'Stand clear of every bight, and outside the angle of a lead block.',
+    short: 'Clear of bights and lead blocks.',
+  },
+  {
+    number: 2,
+    group: 'Halyards and yards',
+    full: 'Pass a halyard’s weight in three steps: hold, turn or stopper, belay. Hands come off only on the word.',
+    short: 'Hold, turn, belay. Hands off on the word.',
+  },
+  {
+    number: 3,
+    group: 'On every line',
+    full: 'Never take the last turn off a loaded pin. Surge round it.',
+    short: 'Keep the last turn: surge.',
+  },
+  {
+    number: 4,
+    group: 'Sheets, booms, the lee rail',
+    full: 'Keep outside the sweep of slatting clews, sheets and blocks.',
+    short: 'Clear of slatting clews and blocks.',
+  },
+  {
+    number: 5,
+    group: 'Halyards and yards',
+    full: 'Hands off the yard, or warned, before it is sheeted, hoisted or braced.',
+    short: 'Hands off the yard.',
+  },
+  {
+    number: 6,
+    group: 'Aloft and furling',
+    full: 'Brace the yard steady and haul its gear taut before anyone lays out to furl.',
+    short: 'Yard steady first.',
+  },
+  {
+    number: 7,
+    group: 'Aloft and furling',
+    full: 'Aloft by the weather side, one on a ratline, one hand for the ship, harness on.',
+    short: 'Harness on, weather side.',
+  },
+  {
+    number: 8,
+    group: 'Halyards and yards',
+    full: 'Nobody under a yard or a gaff that is moving.',
+    short: 'Nobody under yard or gaff.',
+  },
+  {
+    number: 9,
+    group: 'On every line',
+    full: 'See every coil turned over and clear to run before you let go.',
+    short: 'Coils turned over, clear to run.',
+  },
+  {
+    number: 10,
+    group: 'On every line',
+    full: 'Weather and lee are called by name and said back. One voice for each line.',
+    short: 'Weather or lee said back. One voice.',
+  },
+  {
+    number: 11,
+    group: 'Sheets, booms, the lee rail',
+    full: 'Lifelines before the lee rail in a seaway.',
+    short: 'Lifelines before the lee rail.',
+  },
+  {
+    number: 12,
+    group: 'Sheets, booms, the lee rail',
+    full: 'Nobody in the arc of a boom. Preventer first.',
+    short: 'Nobody in the arc of the boom.',
+  },
+  {
+    number: 13,
+    group: 'Aloft and furling',
+    full: 'Count hands down off the yard before the next order.',
+    short: 'Count hands off the yard.',
+  },
+  {
+    number: 14,
+    group: 'Sheets, booms, the lee rail',
+    full: 'Overhaul and stop the buntlines once the sail is set.',
+    short: 'Overhaul and stop the buntlines.',
+  },
+]
+
+/** The caution of a number, or undefined: there are fourteen. */
+export const cautionAt = (number: number): Caution | undefined => cautions[number - 1]
