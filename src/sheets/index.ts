@@ -14,3 +14,4 @@ export type {
   TextMark,
 } from './sheet.ts'
 export type { Coverage, Face, Ruler, Typeface } from './typeface.ts'
+export { capHeight, millimetresPerPoint } from './typeface.ts'
