@@ -35,7 +35,7 @@ export function actionBlock(
   const ink = act === 'haul' ? white : black
   const middle = at.y + size.height / 2
   const k = capHeight(type) * 0.62
-  const base = { x: at.x + 2.6 + k * 1.2, y: middle + capHeight(type) / 2 }
+  const base = { x: at.x + 2.5 + k + 1, y: middle + capHeight(type) / 2 }
   return [
     ...blockOutline(act, at, size),
     ...actionMark(act, { x: at.x + 2.5, y: middle }, act === 'tend' ? k * 0.9 : k, ink),

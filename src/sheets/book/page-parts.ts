@@ -31,11 +31,11 @@ export function sectionHead(
   heading: string,
   y: number,
   ruler: Ruler,
-  { x = 0, width = live.width, type: face = type.section as Typeface } = {},
+  { x = 0, width = live.width as number, type: face = type.section as Typeface } = {},
 ): Block {
   const fit = fitted(heading, [face, { ...face, size: 9.5 }, { ...face, size: 8, tracking: 0 }], width, ruler)
   const mark = lettered(ruler, { x, y }, fit.words, fit.type, black)
-  const below = y + points(3.4) + 0.9
+  const below = y + points(3.4)
   return {
     marks: [
       tagged('H3', [mark], fit.isCut ? { actual: heading } : {}),
@@ -51,7 +51,7 @@ export function paragraph(
   pieces: readonly Piece[],
   y: number,
   ruler: Ruler,
-  { x = 0, measure = live.width, led = leading.text as number, tagging = {} as Tagging } = {},
+  { x = 0, measure = live.width as number, led = leading.text as number, tagging = {} as Tagging } = {},
 ): Block {
   const set = setLines(flow(pieces, measure, ruler), { x, y }, led, ruler)
   return { ...set, marks: set.lines === 0 ? [] : [tagged('P', set.marks, tagging)] }
@@ -83,5 +83,20 @@ export function upright(x: number, from: number, to: number, width: number): Mar
       { x, y: to },
     ],
     pen: { ink: black, width },
+  }
+}
+
+/** A solid block. */
+export function box(x: number, y: number, width: number, height: number): Mark {
+  return {
+    kind: 'line',
+    points: [
+      { x, y },
+      { x: x + width, y },
+      { x: x + width, y: y + height },
+      { x, y: y + height },
+    ],
+    closed: true,
+    fill: { ink: black },
   }
 }
