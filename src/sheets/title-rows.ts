@@ -1,0 +1,84 @@
+import type { Figures } from '../reckon/index.ts'
+import type { Rig } from '../rig/index.ts'
+import { unsoundWords } from './cartouche.ts'
+import type { Imprint } from './imprint.ts'
+import { areaFigure, notRecorded, shipLength } from './measure-words.ts'
+
+/** One row of a title block: a label in italic, and its value. */
+export interface TitleRow {
+  readonly label: string
+  readonly value: string
+  /** A part of the row above. */
+  readonly isPart?: boolean
+}
+
+/** Area of all sail, of square sail and of fore-and-aft sail, and how many sails. */
+export function sailRows(rig: Rig, figures: Figures): readonly TitleRow[] {
+  const part = (kind: 'square' | 'fore-and-aft', label: string): readonly TitleRow[] =>
+    rig.sails.some(sail => sail.kind === kind)
+      ? [
+          {
+            label,
+            value: areaFigure(kind === 'square' ? figures.square : figures.foreAndAft, rig.vessel),
+            isPart: true,
+          },
+        ]
+      : []
+  return [
+    { label: 'Sail, all', value: areaFigure(figures.total, rig.vessel) },
+    ...part('square', 'square'),
+    ...part('fore-and-aft', 'fore-and-aft'),
+    { label: 'Sails', value: String(rig.sails.length) },
+  ]
+}
+
+/** The vessel's chief dimensions; what the text leaves out is said to be not recorded. */
+export function dimensionRows({ vessel }: Rig): readonly TitleRow[] {
+  return [
+    { label: 'Length, sparred', value: shipLength(vessel.overSpars, vessel) },
+    { label: 'Waterline', value: shipLength(vessel.waterline, vessel) },
+    { label: 'Beam', value: shipLength(vessel.beam, vessel) },
+    { label: 'Draught', value: shipLength(vessel.draught, vessel) },
+  ]
+}
+
+/** Revision, source, rights and status. */
+export function revisionRows(rig: Rig, imprint: Imprint): readonly TitleRow[] {
+  return [
+    { label: 'Revision', value: revisionWords(rig) },
+    { label: 'From', value: sourceWords(rig, imprint) },
+    { label: 'Rights', value: rig.vessel.rights ?? notRecorded },
+    {
+      label: 'Status',
+      value: imprint.errors === 0 ? 'checked, no error' : unsoundWords(imprint.errors),
+    },
+  ]
+}
+
+/** 'C, 25 November 2026', or that none is recorded. */
+export function revisionWords({ vessel }: Rig): string {
+  if (!vessel.revision) return notRecorded
+  const { mark, day, month, year } = vessel.revision
+  return `${mark}, ${day} ${months[month - 1] ?? month} ${year}`
+}
+
+const sourceWords = (rig: Rig, { from }: Imprint): string =>
+  `${from}, ${counted(rig.sails.length, 'sail')}, ${counted(rig.lines.length, 'line')}`
+
+/** '1 sail', '20 sails'. */
+export const counted = (n: number, thing: string): string => `${n} ${thing}${n === 1 ? '' : 's'}`
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+]
