@@ -1,0 +1,232 @@
+import { type Berth, type Count, type Name, nameKey, type Page, type Statement } from '../../syntax/index.ts'
+import type { Span } from '../../text/index.ts'
+import type { Place, Rail, Side } from '../rail.ts'
+import { clause, clausesOf } from './clauses.ts'
+import { byPair, type Hung } from './hung.ts'
+import { renamed, swap } from './like.ts'
+import { type LineNames, withoutSide } from './line-names.ts'
+import { capitalised, finding, type Say, unknownName } from './say.ts'
+
+/** Who sits where: rails with their places filled, and the place of each belayed line. */
+export interface Belayed {
+  readonly rails: readonly Rail[]
+  readonly of: ReadonlyMap<string, { readonly rail: string; readonly number: number; readonly span: Span }>
+}
+
+interface Sitting {
+  readonly lines: string[]
+  shared: boolean
+  keptFree: boolean
+  span: Span | undefined
+}
+
+interface Deck {
+  readonly rails: readonly Rail[]
+  readonly hung: ReadonlyMap<string, readonly Hung[]>
+  readonly names: LineNames
+  readonly sittings: Map<string, Sitting>
+  readonly of: Map<string, { readonly rail: string; readonly number: number; readonly span: Span }>
+  readonly say: Say
+}
+
+/** Reads every "belay" page of the text. */
+export function belayAll(
+  pages: readonly Page[],
+  rails: readonly Rail[],
+  hung: readonly Hung[],
+  names: LineNames,
+  say: Say,
+): Belayed {
+  const deck: Deck = { rails, hung: byPair(hung), names, sittings: new Map(), of: new Map(), say }
+  const said = new Map<string, Page>()
+  for (const page of pages) {
+    if (page.kind === 'belayOn') belayOn(deck, withLike(page, said, say))
+    if (page.kind === 'belay') belayOne(deck, page)
+  }
+  return { rails: rails.map(rail => filled(rail, deck.sittings)), of: deck.of }
+}
+
+function filled(rail: Rail, sittings: ReadonlyMap<string, Sitting>): Rail {
+  const places = rail.places.map((place): Place => {
+    const sitting = sittings.get(place.address)
+    return sitting ? { ...place, ...sitting } : place
+  })
+  return { ...rail, places }
+}
+
+/** "belay on main rail like fore rail": pin by pin, with "main" read for "fore", and then what is said anew. */
+function withLike(page: Page, said: Map<string, Page>, say: Say): Page {
+  const like = clause(page, 'like')
+  const model = like && said.get(nameKey(like.name.words))
+  if (like && !model) say(unknownName('rail with lines on it above', like.name, said.keys()))
+  const own = page.block.flatMap(singlePins)
+  const block = model?.name && page.name ? overlaidPins(renamed(model.block, swap(model.name, page.name)), own) : own
+  const whole = { ...page, block }
+  if (page.name) said.set(nameKey(page.name.words), whole)
+  return whole
+}
+
+function overlaidPins(base: readonly Statement[], own: readonly Statement[]): readonly Statement[] {
+  const anew = new Set(own.map(pin => pin.pins?.from.value))
+  return [...base.filter(pin => !anew.has(pin.pins?.from.value)), ...own]
+}
+
+/** More pins than this in one stretch is a slip, found as a pin that isn't there. */
+const longestStretch = 500
+
+function singlePins(statement: Statement): readonly Statement[] {
+  const { pins } = statement
+  if (!pins) return []
+  const { from, to } = pins
+  const count = Math.min(to.value - from.value, longestStretch)
+  if (!(count > 0)) return [statement]
+  return Array.from({ length: count + 1 }, (_, index) => {
+    const pin = { ...from, value: from.value + index, span: index === 0 ? from.span : to.span }
+    return { ...statement, pins: { from: pin, to: pin } }
+  })
+}
+
+function belayOn(deck: Deck, page: Page): void {
+  if (!page.name) return
+  const { rails } = railsNamed(deck, page.name)
+  if (rails.length === 0) return
+  for (const statement of page.block) {
+    const number = statement.pins?.from
+    if (!number) continue
+    for (const { berth } of clausesOf(statement, 'berth')) sit(deck, rails, number, berth)
+  }
+}
+
+function belayOne(deck: Deck, page: Page): void {
+  const to = clause(page, 'leadTo')?.place.from
+  if (!page.name || !to) return
+  const { rails, side } = railsNamed(deck, to)
+  const pin = clause(page, 'count')?.count
+  const [rail] = rails
+  if (!rail) return
+  if (!pin && rail.places.length > 1) {
+    deck.say(
+      finding('belay/no-such-pin', to.span, `The ${rail.name} has ${rail.places.length} pins; it isn't said on which one.`, {
+        remedy: `Say the pin, as in "belay ${page.name.words} to ${to.words} pin 3".`,
+      }),
+    )
+    return
+  }
+  const number = pin ?? { value: 1, written: '1', span: to.span }
+  sit(deck, rails, number, { kind: 'line', side, line: page.name, span: page.name.span })
+}
+
+/** The rails of a name: two for one that stands port and starboard, narrowed by a side said with it. */
+function railsNamed(deck: Deck, name: Name): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
+  const key = nameKey(name.words)
+  const code = key.replaceAll(' ', '-')
+  const whole = deck.rails.filter(rail => rail.name === key || rail.code.toLowerCase() === code)
+  if (whole.length > 0) return { rails: whole, side: undefined }
+  const { key: bare, side } = withoutSide(key)
+  const sided = deck.rails.filter(rail => rail.name === bare)
+  const rails = sided.length > 1 ? sided.filter(rail => rail.lie === side) : sided
+  if (rails.length === 0) {
+    const offers = deck.rails.map(rail => rail.name)
+    deck.say({ ...unknownName('rail', name, offers), rule: 'belay/no-such-rail' })
+  }
+  return { rails, side }
+}
+
+function sit(deck: Deck, rails: readonly Rail[], number: Count, berth: Berth): void {
+  const meant = berth.side && rails.length > 1 ? rails.filter(rail => rail.lie === berth.side) : rails
+  const places = meant.flatMap(rail => {
+    const place = rail.places[number.value - 1]
+    return place ? [{ rail, place }] : []
+  })
+  const [rail] = meant
+  if (places.length === 0) {
+    if (rail) deck.say(noSuchPin(rail, number))
+    return
+  }
+  switch (berth.kind) {
+    case 'free':
+      for (const { place } of places) sittingAt(deck, place, berth.span).keptFree = true
+      return
+    case 'shared':
+      for (const { place } of places) sittingAt(deck, place, berth.span).shared = true
+      for (const line of berth.lines) seat(deck, rails, places, berth.side, line)
+      return
+    case 'line':
+      seat(deck, rails, places, berth.side, berth.line)
+  }
+}
+
+function noSuchPin(rail: Rail, pin: Count) {
+  const count = rail.places.length
+  const from = rail.lie === 'athwart' ? 'numbered from port' : 'numbered from forward'
+  const has = count === 1 ? 'has one place' : `has ${count} pins, ${from}`
+  return finding('belay/no-such-pin', pin.span, `The ${rail.name} ${has}; there is no pin ${pin.value}.`, {
+    remedy: `Belay on one of 1 to ${count}, or mend the number of its pins.`,
+    related: [{ at: rail.span, message: `the ${rail.name} is declared here` }],
+  })
+}
+
+function sittingAt(deck: Deck, place: Place, span: Span): Sitting {
+  const sitting = deck.sittings.get(place.address) ?? { lines: [], shared: false, keptFree: false, span }
+  deck.sittings.set(place.address, sitting)
+  return sitting
+}
+
+/** Seats a line on the places meant: each of a pair on its own side's, unless a side is said. */
+function seat(
+  deck: Deck,
+  rails: readonly Rail[],
+  places: readonly { readonly rail: Rail; readonly place: Place }[],
+  sideSaid: Side | undefined,
+  name: Name,
+): void {
+  const [rail] = rails
+  const found = deck.names.find(name, rail?.name)
+  if (!found) {
+    deck.say(unknownName('line', name, deck.names.offers(rail?.name)))
+    return
+  }
+  if (found.shadows) {
+    deck.say(
+      finding('name/shadowed', name.span, `"${name.words}" could be two lines here: ${found.pairKey} and ${found.shadows}.`, {
+        severity: 'warning',
+        aboard: 'Whoever reads the chart must not have to guess which line is meant.',
+        remedy: `It is taken for ${found.pairKey}, the whole name; say the other in full if that is meant.`,
+      }),
+    )
+  }
+  const lines = deck.hung.get(found.pairKey) ?? []
+  const isPair = lines.length > 1
+  if (!isPair && places.length > 1) {
+    deck.say(
+      finding('belay/side-missing', name.span, `${capitalised(name.words)} is a single line and the ${rail?.name} stands on both sides.`, {
+        remedy: `Say "port ${name.words}" or "starboard ${name.words}".`,
+        explains: lines.map(line => line.address),
+      }),
+    )
+    return
+  }
+  for (const { rail: on, place } of places) {
+    const side = found.side ?? (rails.length > 1 ? onlySide(on) : sideSaid)
+    const seated = isPair && side ? lines.filter(line => line.side === side) : lines
+    for (const line of seated) belayLine(deck, line, on, place, name)
+  }
+}
+
+const onlySide = ({ lie }: Rail): Side | undefined => (lie === 'port' || lie === 'starboard' ? lie : undefined)
+
+function belayLine(deck: Deck, line: Hung, rail: Rail, place: Place, name: Name): void {
+  const before = deck.of.get(line.address)
+  if (before) {
+    deck.say(
+      finding('belay/twice', name.span, `The ${line.words}${line.side ? `, ${line.side},` : ''} is belayed twice.`, {
+        aboard: 'A hand sent to the wrong pin finds another line there.',
+        remedy: 'Keep the place where it is made fast.',
+        related: [{ at: before.span, message: `it is belayed here, on ${before.rail} ${before.number}` }],
+      }),
+    )
+    return
+  }
+  deck.of.set(line.address, { rail: rail.code, number: place.number, span: name.span })
+  sittingAt(deck, place, name.span).lines.push(line.address)
+}

@@ -1,0 +1,218 @@
+import type { Finding, Found } from '../../findings/index.ts'
+import { nameKey, type Name, type Page, type PageKind, type Statement } from '../../syntax/index.ts'
+import type { Source, Span } from '../../text/index.ts'
+import type { Rail } from '../rail.ts'
+import type { Rig } from '../rig.ts'
+import type { Sail } from '../sail.ts'
+import { buildAllowances } from './allowance.ts'
+import { belayAll } from './belay.ts'
+import { buildDeckThings } from './deck.ts'
+import { buildEvolution, sheetsAbove } from './evolution.ts'
+import { buildGears } from './gears.ts'
+import { buildHull } from './hull.ts'
+import { byPair, type Hanging, type Hung, hang, hungLines, looseLines } from './hung.ts'
+import { judgeKits } from './judge-kit.ts'
+import { labelled, labelsOf } from './label.ts'
+import { withLikes } from './like.ts'
+import { finishLine } from './line.ts'
+import { lineNames } from './line-names.ts'
+import { buildMast } from './mast.ts'
+import { buildRails } from './rail.ts'
+import { buildSail } from './sail.ts'
+import { finding, type Say, unknownName } from './say.ts'
+import { buildSpar } from './spar.ts'
+import { buildStation } from './station.ts'
+import { buildStay } from './stay.ts'
+import { judgeClauses } from './suits.ts'
+import type { Surroundings } from './thing.ts'
+import { buildVessel } from './vessel.ts'
+
+/**
+ * Makes the rig that pages of text declare. Whatever can't be made sense of is left out, with a finding; what
+ * remains is whole: every name in it resolves.
+ */
+export function buildRig(pages: readonly Page[], sources: readonly Source[]): Found<Rig> {
+  const findings: Finding[] = []
+  const say: Say = one => findings.push(one)
+  judgeClauses(pages.flatMap(page => page.block), say)
+  return { value: assemble(pages, sources, say), findings }
+}
+
+function assemble(pages: readonly Page[], sources: readonly Source[], say: Say): Rig {
+  const entry: Span = { source: sources[0]?.name ?? '', start: 0, end: 0 }
+  const gears = buildGears(pages, say)
+  const masts = once(entriesOf(pages, 'masts', 'mast', say), 'mast', say).map(buildMast)
+  const sparEntries = once(entriesOf(pages, 'spars', 'spar', say), 'spar', say)
+  const spars = sparEntries.flatMap(one => buildSpar(one, masts, say) ?? [])
+  const standing = once(entriesOf(pages, 'stays', 'stay', say), 'stay', say).map(one => buildStay(one, masts))
+  const around: Surroundings = {
+    masts,
+    spars: new Map(spars.map(spar => [spar.name, spar])),
+    stays: new Map(standing.flatMap(one => (one.kind === 'stay' ? [[one.name, one] as const] : []))),
+  }
+  const sailEntries = once(entriesOf(pages, 'sails', 'sail', say), 'sail', say)
+  const bareSails = sailEntries.flatMap(one => buildSail(one, around, say) ?? [])
+  const hangings = hangAll([...bareSails, ...spars], [...sailEntries, ...sparEntries], gears, say)
+  const hung = uniqueLines(
+    [
+      ...hangings.flatMap(hungLines),
+      ...entriesOf(pages, 'lines', 'line', say).flatMap(one => looseLines(one, masts, say)),
+    ],
+    say,
+  )
+  const names = lineNames(hung)
+  const rails = uniqueRails(once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, say)), say)
+  const belayed = belayAll(pages, rails, hung, names, say)
+  judgeKits(gears, hangings, around, say)
+
+  const stationEntries = once(blocksOf(pages, 'stations'), 'station', say)
+  const stationNames = stationEntries.map(one => nameKey(one.name?.words ?? ''))
+  const stations = stationEntries.map(one => buildStation(one, rails, names, stationNames, say))
+  const stationOfRail = new Map(stations.flatMap(one => one.rails.map(code => [code, one.name] as const)))
+  const manned = belayed.rails.map(rail => ({ ...rail, station: stationOfRail.get(rail.code) }))
+  const pairs = byPair(hung)
+  const finishing = {
+    belayed: { ...belayed, rails: manned },
+    names,
+    pairs,
+    around,
+    stations: new Map(stations.flatMap(one => one.lines.map(pairKey => [pairKey, one.name] as const))),
+    say,
+  }
+  const labels = labelsOf(pages, { names, things: [...bareSails, ...spars, ...standing, ...masts, ...rails].map(one => one.name) }, say)
+  const lines = hung.map(one => finishLine(one, finishing)).map(line => labelled(line, labels))
+  const sails = bareSails.map(sail => labelledSail(withGear(sail, hangings, bareSails, hung), labels))
+  return {
+    vessel: buildVessel(pages, entry, say),
+    hull: buildHull(pages, say),
+    masts,
+    spars: spars.map(spar => labelled(spar, labels)),
+    standing,
+    sails,
+    rails: manned.map(rail => labelled(rail, labels)),
+    lines,
+    deck: blocksOf(pages, 'deck').flatMap(one => buildDeckThings(one, say)),
+    stations,
+    order: buildOrder(pages, sails, say),
+    allowances: buildAllowances(pages, { names, sails, rails, spars }, say),
+    sources,
+    isVessel: pages.some(page => page.kind === 'vessel'),
+    ...indexed({ lines, rails: manned, masts, spars, sails, stations }),
+  }
+}
+
+const labelledSail = (sail: Sail, labels: ReturnType<typeof labelsOf>): Sail => labelled(sail, labels)
+
+const blocksOf = (pages: readonly Page[], kind: PageKind): readonly Statement[] =>
+  pages.filter(page => page.kind === kind).flatMap(page => page.block)
+
+const entriesOf = (pages: readonly Page[], kind: PageKind, what: string, say: Say): readonly Statement[] =>
+  withLikes(blocksOf(pages, kind), what, say)
+
+/** Entries with each name taken once; a second of a name is a finding. */
+function once(entries: readonly Statement[], what: string, say: Say): readonly Statement[] {
+  const first = new Map<string, Name>()
+  return entries.filter(({ name }) => {
+    if (!name) return false
+    const before = first.get(nameKey(name.words))
+    if (before) say(twice(what, name.words, name.span, before.span))
+    else first.set(nameKey(name.words), name)
+    return !before
+  })
+}
+
+const twice = (what: string, name: string, at: Span, before: Span) =>
+  finding('name/twice', at, `The ${what} "${name}" is given twice.`, {
+    aboard: 'Two things of one name are mixed up when they are called.',
+    remedy: 'Rename one of them, or strike it out.',
+    related: [{ at: before, message: 'it is first given here' }],
+    explains: [nameKey(name)],
+  })
+
+function uniqueLines(lines: readonly Hung[], say: Say): readonly Hung[] {
+  const first = new Map<string, Hung>()
+  const repeated = new Set<string>()
+  return lines.filter(line => {
+    const before = first.get(line.address)
+    if (!before) first.set(line.address, line)
+    else if (!repeated.has(line.pairKey)) {
+      repeated.add(line.pairKey)
+      say(twice('line', line.words, line.line.span, before.line.span))
+    }
+    return !before
+  })
+}
+
+function uniqueRails(rails: readonly Rail[], say: Say): readonly Rail[] {
+  const first = new Map<string, Rail>()
+  return rails.filter(rail => {
+    const before = first.get(rail.code)
+    if (before) {
+      say(
+        finding('name/twice', rail.span, `The ${rail.name} and the ${before.name} are both marked ${rail.mark}.`, {
+          aboard: 'A pin is called by its rail’s mark; two rails of one mark send hands to the wrong one.',
+          remedy: 'Give one of them another mark.',
+          related: [{ at: before.span, message: 'the other stands here' }],
+        }),
+      )
+    } else first.set(rail.code, rail)
+    return !before
+  })
+}
+
+function hangAll(
+  hosts: readonly (Sail | Rig['spars'][number])[],
+  entries: readonly Statement[],
+  gears: Parameters<typeof hang>[2],
+  say: Say,
+): readonly Hanging[] {
+  const entryOf = new Map(entries.map(one => [one.name?.span, one] as const))
+  return hosts.flatMap(host => {
+    const entry = entryOf.get(host.span)
+    return (entry && hang(host, entry, gears, say)) ?? []
+  })
+}
+
+function withGear(sail: Sail, hangings: readonly Hanging[], sails: readonly Sail[], hung: readonly Hung[]): Sail {
+  const hanging = hangings.find(({ host }) => host === sail)
+  if (!hanging) return sail
+  const { kit } = hanging
+  const crew = {
+    hanging,
+    lines: hung.filter(line => line.hanging === hanging),
+    above: sheetsAbove(sail, sails, hung),
+  }
+  return {
+    ...sail,
+    gear: kit.name.words,
+    shackled: kit.shackled,
+    toSet: buildEvolution(kit.toSet, 'set', crew),
+    toDouse: buildEvolution(kit.toDouse, 'douse', crew),
+  }
+}
+
+/** "set mainsail then foresail then ...". */
+function buildOrder(pages: readonly Page[], sails: readonly Sail[], say: Say): readonly string[] {
+  const known = new Set(sails.map(sail => sail.name))
+  return pages
+    .filter(page => page.kind === 'set')
+    .flatMap(page => page.names)
+    .flatMap(name => {
+      if (known.has(nameKey(name.words))) return [nameKey(name.words)]
+      say(unknownName('sail', name, known))
+      return []
+    })
+}
+
+function indexed({ lines, rails, masts, spars, sails, stations }: Pick<Rig, 'lines' | 'rails' | 'masts' | 'spars' | 'sails' | 'stations'>) {
+  return {
+    lineAt: new Map(lines.map(line => [line.address, line])),
+    pairAt: byPair(lines),
+    placeAt: new Map(rails.flatMap(rail => rail.places.map(place => [place.address, place] as const))),
+    railAt: new Map(rails.map(rail => [rail.code, rail])),
+    mastAt: new Map(masts.map(mast => [mast.name, mast])),
+    sparAt: new Map(spars.map(spar => [spar.name, spar])),
+    sailAt: new Map(sails.map(sail => [sail.name, sail])),
+    stationAt: new Map(stations.map(station => [station.name, station])),
+  }
+}

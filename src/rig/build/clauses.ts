@@ -1,0 +1,23 @@
+import type { Clause, Statement } from '../../syntax/index.ts'
+
+type KindOf<K extends Clause['kind']> = Extract<Clause, { readonly kind: K }>
+
+/** The last clause of a kind that a statement says: saying it again replaces it. */
+export function clause<K extends Clause['kind']>(
+  { clauses }: { readonly clauses: readonly Clause[] },
+  kind: K,
+): KindOf<K> | undefined {
+  return clauses.findLast((one): one is KindOf<K> => one.kind === kind)
+}
+
+/** All clauses of a kind, in the order said. */
+export function clausesOf<K extends Clause['kind']>(
+  { clauses }: { readonly clauses: readonly Clause[] },
+  kind: K,
+): readonly KindOf<K>[] {
+  return clauses.filter((one): one is KindOf<K> => one.kind === kind)
+}
+
+/** Whether an entry is marked as conjectural: not recorded, but thought likely. */
+export const isConjectural = (statement: Statement): boolean =>
+  statement.clauses.some(one => one.kind === 'conjectural')

@@ -1,0 +1,96 @@
+import { nameKey, type Reference, type Statement } from '../../syntax/index.ts'
+import type { Evolution, Phase, PhaseAct, WorkedLine } from '../evolution.ts'
+import type { Sail } from '../sail.ts'
+import { clause, clausesOf } from './clauses.ts'
+import type { Hanging, Hung } from './hung.ts'
+import { isPluralOf } from './kit.ts'
+
+/** A sail's lines by the words of its gear, and the sheets of the sail above that are made fast to its yard. */
+export interface Crew {
+  readonly hanging: Hanging
+  readonly lines: readonly Hung[]
+  readonly above: readonly Hung[]
+}
+
+/** How a sail is set or doused, with the gear's words bound to the rig's lines. */
+export function buildEvolution(sequence: Statement | undefined, kind: Evolution['kind'], crew: Crew): Evolution | undefined {
+  if (!sequence) return undefined
+  return {
+    kind,
+    before: clause(sequence, 'before')?.words.text,
+    phases: sequence.block.filter(one => one.kind === 'phase').map(phase => buildPhase(phase, crew)),
+    jams: clause(sequence, 'jams')?.words.text,
+    span: sequence.span,
+  }
+}
+
+function buildPhase(phase: Statement, crew: Crew): Phase {
+  const aloft = clause(phase, 'aloft')
+  return {
+    order: phase.name?.words ?? '',
+    answer: clause(phase, 'answer')?.words.text,
+    report: clause(phase, 'report')?.words.text,
+    acts: clausesOf(phase, 'act').flatMap(act => buildAct(act, crew)),
+    until: clause(phase, 'until')?.words.text,
+    minds: clausesOf(phase, 'mind').map(({ words }) => words.text),
+    cautions: clausesOf(phase, 'cautions').flatMap(({ numbers }) => numbers.map(count => count.value)),
+    aloft: aloft && { hands: aloft.count?.value, work: aloft.words.text },
+    span: phase.span,
+  }
+}
+
+function buildAct(act: ReturnType<typeof clausesOf<'act'>>[number], crew: Crew): readonly PhaseAct[] {
+  const lines = [
+    ...act.lines.flatMap(reference => worked(reference, false, crew)),
+    ...act.then.flatMap(reference => worked(reference, true, crew)),
+  ]
+  // An act on lines that this sail leaves out falls away.
+  return lines.length > 0 ? [{ act: act.act, lines, when: act.when?.text }] : []
+}
+
+function worked({ name, reach }: Reference, then: boolean, crew: Crew): readonly WorkedLine[] {
+  const key = nameKey(name.words)
+  const pool = reach === 'above' ? crew.above : crew.lines
+  const meant = pool.filter(({ line }) => {
+    const own = nameKey(line.name.words)
+    return own === key || isPluralOf(key, own)
+  })
+  const exact = meant.filter(({ line }) => nameKey(line.name.words) === key)
+  const lines = exact.length > 0 ? exact : meant
+  const pairKeys = [...new Set(lines.map(line => line.pairKey))]
+  return pairKeys.flatMap((pairKey): WorkedLine[] => {
+    const paired = lines.some(line => line.pairKey === pairKey && line.side)
+    if (!paired) return reach === 'other' ? [] : [{ pairKey, reach: 'all', then }]
+    return [{ pairKey, reach: reachOf(reach), then }]
+  })
+}
+
+function reachOf(reach: Reference['reach']): WorkedLine['reach'] {
+  switch (reach) {
+    case 'weather':
+    case 'lee':
+    case 'named':
+    case 'other':
+      return reach
+    default:
+      return 'all'
+  }
+}
+
+/** Names in the orders that mean no line of the gear, and never did. */
+export function strangersInOrders({ kit }: Hanging): readonly Reference['name'][] {
+  const phases = [kit.toSet, kit.toDouse].flatMap(sequence => sequence?.block ?? [])
+  const references = phases.flatMap(phase => clausesOf(phase, 'act').flatMap(({ lines, then }) => [...lines, ...then]))
+  const known = [...kit.lines.keys(), ...kit.left]
+  return references
+    .filter(({ reach }) => reach !== 'above')
+    .map(({ name }) => name)
+    .filter(({ words }) => !known.some(key => key === nameKey(words) || isPluralOf(nameKey(words), key)))
+}
+
+/** The sheets of the sail that is sheeted to this one's yard. */
+export function sheetsAbove(sail: Sail, sails: readonly Sail[], lines: readonly Hung[]): readonly Hung[] {
+  if (sail.kind !== 'square') return []
+  const above = sails.find(other => other.kind === 'square' && other.footYard === sail.yard)
+  return lines.filter(({ hanging }) => hanging?.host === above && above !== undefined)
+}

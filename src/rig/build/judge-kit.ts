@@ -1,0 +1,68 @@
+import { nameKey, type Name, type Place } from '../../syntax/index.ts'
+import { strangersInOrders } from './evolution.ts'
+import type { Hanging, Hung } from './hung.ts'
+import { isPluralOf, type Kit, notOfTheGear } from './kit.ts'
+import { groundOf, isPlaceKnown } from './lead.ts'
+import { finding, type Say, unknownName } from './say.ts'
+import type { Surroundings } from './thing.ts'
+
+/**
+ * Names in gears that mean nothing: told once for the gear as hung on the first sail that shows it, and once more
+ * only where another text says it.
+ */
+export function judgeKits(
+  gears: ReadonlyMap<string, Kit>,
+  hangings: readonly Hanging[],
+  around: Surroundings,
+  say: Say,
+): void {
+  const told = new Set<string>()
+  const tellOnce = (name: Name, tell: () => void) => {
+    const place = `${name.span.source} ${name.span.start}`
+    if (told.has(place)) return
+    told.add(place)
+    tell()
+  }
+  for (const hanging of hangings) {
+    if (hanging.kit.lines.size === 0) continue
+    for (const name of strangersInOrders(hanging)) tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
+    for (const name of strangersInAnswers(hanging.kit)) tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
+    for (const place of placesOf(hanging.kit)) {
+      const name = place.from ?? place.abreast
+      if (!name || isPlaceKnown(place, groundOf(asIfHung(hanging), 1, around))) continue
+      tellOnce(name, () => say(unknownPlace(hanging, place, name)))
+    }
+  }
+  for (const kit of gears.values()) {
+    for (const name of strangersInAnswers(kit)) tellOnce(name, () => say(notOfTheGear(kit, name)))
+  }
+}
+
+/** Lines named as answering, that neither are nor ever were in the gear. Names of other sails' lines hold more words and are left. */
+function strangersInAnswers(kit: Kit): readonly Name[] {
+  const known = [...kit.lines.keys(), ...kit.left]
+  return [...kit.lines.values()]
+    .flatMap(line => [...line.against, ...line.notAgainst])
+    .map(({ name }) => name)
+    .filter(({ words }) => !known.some(key => key === nameKey(words) || isPluralOf(nameKey(words), key)))
+}
+
+const placesOf = (kit: Kit): readonly Place[] => [
+  ...[...kit.lines.values()].flatMap(line => [...line.through, ...(line.to ? [line.to] : [])]),
+  ...[...kit.blocks.values()].flatMap(block => block.place ?? []),
+]
+
+/** A line of the hanging, only to ask what its places mean. */
+function asIfHung(hanging: Hanging): Hung {
+  const [line] = hanging.kit.lines.values()
+  if (!line) throw new Error('a gear without lines has no places to judge')
+  return { address: '', pairKey: '', words: '', label: '', side: undefined, line, hanging, mast: hanging.host.mast }
+}
+
+function unknownPlace(hanging: Hanging, place: Place, name: Name) {
+  const blocks = [...hanging.kit.blocks.values()].map(block => block.name.words)
+  const near = unknownName('place', name, [...blocks, 'yard', 'foot yard', 'clew', 'tack', 'head', 'foot', 'cap', 'truck'])
+  return finding('name/unknown', place.span, `There is no "${name.words}" on the ${hanging.host.name} or in its gear.`, {
+    remedy: near.remedy ?? 'Name a block of the gear, or give its place.',
+  })
+}

@@ -1,0 +1,58 @@
+import { nameKey, type Page } from '../../syntax/index.ts'
+import { clause } from './clauses.ts'
+import { isPluralOf } from './kit.ts'
+import type { LineNames } from './line-names.ts'
+import { type Say, unknownName } from './say.ts'
+
+/** Printed names that the text gives apart, by pair key of a line or name of another thing. */
+export type Labels = ReadonlyMap<string, { readonly label: string | undefined; readonly short: string | undefined }>
+
+/**
+ * Reads the pages of labels. Labels in other languages are checked, and kept for papers in those languages; the
+ * ship's own are returned.
+ */
+export function labelsOf(
+  pages: readonly Page[],
+  known: { readonly names: LineNames; readonly things: readonly string[] },
+  say: Say,
+): Labels {
+  const labels = new Map<string, { label: string | undefined; short: string | undefined }>()
+  for (const page of pages) {
+    if (page.kind !== 'labels') continue
+    for (const entry of page.block) {
+      if (!entry.name) continue
+      const keys = keysOf(entry.name, known)
+      if (keys.length === 0) say(unknownName('thing', entry.name, [...known.things, ...known.names.offers()]))
+      if (clause(page, 'in')) continue
+      const label = clause(entry, 'label')?.label.text ?? clause(entry, 'called')?.label.text
+      const short = clause(entry, 'short')?.label.text
+      for (const key of keys) labels.set(key, { label, short })
+    }
+  }
+  return labels
+}
+
+function keysOf(
+  name: Parameters<LineNames['find']>[0],
+  { names, things }: { readonly names: LineNames; readonly things: readonly string[] },
+): readonly string[] {
+  const key = nameKey(name.words)
+  const every = key.replace(/^every /, '')
+  if (every !== key) {
+    return names.offers().some(line => isPluralOf(`${every}s`, line)) ? names.findAll({ ...name, words: `${every}s` }) : []
+  }
+  const line = names.find(name)
+  if (line) return [line.pairKey]
+  return things.includes(key) ? [key] : []
+}
+
+interface Labelled {
+  readonly label: string
+}
+
+/** A thing with the label the text gives it apart, where it does. */
+export function labelled<T extends Labelled & ({ readonly name: string } | { readonly pairKey: string })>(thing: T, labels: Labels): T {
+  const said = labels.get('pairKey' in thing ? thing.pairKey : thing.name)
+  if (!said) return thing
+  return { ...thing, label: said.label ?? thing.label, ...(said.short === undefined ? {} : { short: said.short }) }
+}

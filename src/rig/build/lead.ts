@@ -1,0 +1,73 @@
+import { type Figure, unknown } from '../../measure/index.ts'
+import { nameKey, type Place } from '../../syntax/index.ts'
+import type { LeadPoint } from '../line.ts'
+import { partsAtEnd } from '../purchase.ts'
+import type { BelayingPoint } from '../rail.ts'
+import type { Hung } from './hung.ts'
+import type { Kit } from './kit.ts'
+import { type Ground, locate, type Thing } from './place.ts'
+import { shipThings, type Surroundings, thingsOf } from './thing.ts'
+
+/** Blocks placed from other blocks deeper than this are taken for a loop. */
+const deepest = 16
+
+/** What the names in a line's places stand for: blocks of its gear, things of its host, things of the ship. */
+export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, depth = 0): Ground {
+  const ownThing = hung.hanging && thingsOf(hung.hanging.host, around)
+  const anyThing = shipThings(around)
+  const onSpar = hung.line.deed?.on && nameKey(hung.line.deed.on.words)
+  const thing = (key: string): Figure<Thing> | undefined => {
+    const block = hung.hanging?.kit.blocks.get(key) ?? looseBlocks(hung)?.get(key)
+    if (block) {
+      if (!block.place) return unknown(`the ${block.name.words} is to be given`)
+      if (depth > deepest) return unknown(`the ${block.name.words} is placed from itself`)
+      const at = locate(block.place, groundOf(hung, outward, around, depth + 1))
+      return at.known ? { known: true, value: { at: at.value } } : at
+    }
+    return ownThing?.(key, outward) ?? (onSpar ? sparPart(onSpar, key, around, outward) : undefined) ?? anyThing(key, outward)
+  }
+  return { outward, thing }
+}
+
+const looseBlocks = (hung: Hung): Kit['blocks'] | undefined => hung.hanging === undefined ? hung.line.blocks : undefined
+
+/** "gaff end" of an ensign halyard that hoists on the mainsail gaff. */
+function sparPart(spar: string, key: string, around: Surroundings, outward: number): Figure<Thing> | undefined {
+  const [, part] = /^(?:gaff|boom|yard|bowsprit) (\w+)$/.exec(key) ?? []
+  return part ? shipThings(around)(`${spar} ${part}`, outward) : undefined
+}
+
+/** The way of a line from its pin outward; it stops where a place can't be told, and says why. */
+export function leadOf(
+  hung: Hung,
+  belay: BelayingPoint | undefined,
+  around: Surroundings,
+): { readonly lead: readonly LeadPoint[]; readonly leadUnknown: string | undefined } {
+  const { line } = hung
+  const stretch: readonly Place[] = [...line.through, ...(line.to ? [line.to] : [])]
+  if (stretch.length === 0) return { lead: [], leadUnknown: 'its lead is not given' }
+  const ground = groundOf(hung, outwardOf(hung, belay), around)
+  const lead: LeadPoint[] = belay?.at ? [{ at: belay.at, what: 'belay', parts: 1 }] : []
+  const parts = partsAtEnd(line.rove.map(name => nameKey(name.words)))
+  for (const [index, place] of stretch.entries()) {
+    const at = locate(place, ground)
+    if (!at.known) return { lead, leadUnknown: at.because }
+    const last = index === stretch.length - 1
+    lead.push({ at: at.value, what: place.from?.words ?? 'lead', parts: last ? parts : 1 })
+  }
+  return { lead, leadUnknown: belay?.at ? undefined : 'its belaying point has no place' }
+}
+
+/** A pair's lines lie on their own sides; a single line takes the side of its pin. */
+function outwardOf({ side }: Hung, belay: BelayingPoint | undefined): -1 | 0 | 1 {
+  if (side) return side === 'port' ? -1 : 1
+  const y = belay?.at?.y ?? 0
+  return y < -0.01 ? -1 : y > 0.01 ? 1 : 0
+}
+
+/** Whether a place is found at all, known or not: to tell a misspelt block from one that is to be given. */
+export function isPlaceKnown(place: Place, ground: Ground): boolean {
+  const names = [place.from, place.abreast].filter(name => name !== undefined)
+  return names.every(name => ground.thing(nameKey(name.words)) !== undefined)
+}
+

@@ -1,0 +1,65 @@
+import { type Name, nameKey } from '../../syntax/index.ts'
+import type { Side } from '../rail.ts'
+import type { Hung } from './hung.ts'
+import { isPluralOf } from './kit.ts'
+
+/** How a name in the text finds its line: whole, or with the leading words of its place before it. */
+export interface LineNames {
+  /** The line of a name, or why it is none. */
+  readonly find: (name: Name, place?: string) => FoundLine | undefined
+  /** Pair keys of all lines that a plural takes in, or of the one that a name is. */
+  readonly findAll: (name: Name, place?: string) => readonly string[]
+  /** What to offer for an unknown name. */
+  readonly offers: (place?: string) => readonly string[]
+}
+
+export interface FoundLine {
+  readonly pairKey: string
+  /** The side the name itself says: 'fore.course.clewline.port'. */
+  readonly side: Side | undefined
+  /** Another line that the same words could mean here, which gave way to this one. */
+  readonly shadows: string | undefined
+}
+
+export function lineNames(lines: readonly Hung[]): LineNames {
+  const known = new Map(lines.map(line => [line.words, line.pairKey]))
+  const find = (name: Name, place = ''): FoundLine | undefined => {
+    const { key, side } = withoutSide(nameKey(name.words))
+    const whole = known.get(nameKey(name.words)) ?? known.get(key)
+    const prefixed = prefixes(place).map(prefix => known.get(`${prefix} ${key}`)).find(Boolean)
+    const pairKey = whole ?? prefixed
+    if (pairKey === undefined) return undefined
+    return { pairKey, side, shadows: whole && prefixed && prefixed !== whole ? prefixed : undefined }
+  }
+  const findAll = (name: Name, place = ''): readonly string[] => {
+    const one = find(name, place)
+    if (one) return [one.pairKey]
+    const key = nameKey(name.words)
+    const hits = ['', ...prefixes(place).map(prefix => `${prefix} `)].map(prefix => allOf(known, `${prefix}${key}`))
+    return hits.find(some => some.length > 0) ?? []
+  }
+  const offers = (place = '') => [
+    ...known.keys(),
+    ...prefixes(place).flatMap(prefix =>
+      [...known.keys()].filter(key => key.startsWith(`${prefix} `)).map(key => key.slice(prefix.length + 1)),
+    ),
+  ]
+  return { find, findAll, offers }
+}
+
+function allOf(known: ReadonlyMap<string, string>, plural: string): readonly string[] {
+  return [...new Set([...known].filter(([key]) => isPluralOf(plural, key)).map(([, pairKey]) => pairKey))]
+}
+
+/** The leading words of a place, longest first: 'main brace rail' gives 'main brace', 'main'. */
+function prefixes(place: string): readonly string[] {
+  const words = place.split(' ').filter(word => word !== '')
+  return words.slice(0, -1).map((_, index) => words.slice(0, words.length - 1 - index).join(' '))
+}
+
+/** A side said with the name, at its beginning or its end. */
+export function withoutSide(key: string): { readonly key: string; readonly side: Side | undefined } {
+  const match = /^(?:(port|starboard) )?(.*?)(?: (port|starboard))?$/.exec(key)
+  const side = (match?.[3] ?? match?.[1]) as Side | undefined
+  return { key: match?.[2] ?? key, side }
+}

@@ -1,0 +1,148 @@
+import { metres } from '../../measure/index.ts'
+import { nameKey, type Reference } from '../../syntax/index.ts'
+import { functionOf } from '../deed.ts'
+import type { Line, LineDeed, Rope } from '../line.ts'
+import type { BelayingPoint, Rail, Side } from '../rail.ts'
+import type { Belayed } from './belay.ts'
+import type { Hung } from './hung.ts'
+import { groundOf, leadOf } from './lead.ts'
+import type { LineNames } from './line-names.ts'
+import { capitalised, type Say, unknownName } from './say.ts'
+import type { Surroundings } from './thing.ts'
+
+/** What is needed to finish the lines: who belays where, what the names mean, and the ship around. */
+export interface Finishing {
+  readonly belayed: Belayed
+  readonly names: LineNames
+  readonly pairs: ReadonlyMap<string, readonly Hung[]>
+  readonly around: Surroundings
+  readonly stations: ReadonlyMap<string, string>
+  readonly say: Say
+}
+
+/** A hung line as the rig has it: belayed, led, and with the lines that answer it. */
+export function finishLine(hung: Hung, finishing: Finishing): Line {
+  const { line } = hung
+  const berth = finishing.belayed.of.get(hung.address)
+  const rail = berth && finishing.belayed.rails.find(one => one.code === berth.rail)
+  const belay = rail && berth ? belayingPoint(rail, berth.number) : undefined
+  const deed = deedOf(hung, finishing)
+  const labels = labelsOf(hung)
+  return {
+    address: hung.address,
+    pairKey: hung.pairKey,
+    words: hung.words,
+    ...labels,
+    short: line.short,
+    kind: kindOf(nameKey(line.name.words)),
+    pair: line.pair,
+    side: hung.side,
+    host: hostOf(hung),
+    mast: hung.mast,
+    deed,
+    function: deed && functionOf(deed),
+    rope: ropeOf(hung),
+    purchase: line.rove.map(part => nameKey(part.words)),
+    hands: line.hands,
+    counterparts: counterpartsOf(hung, finishing),
+    answeredBy: line.answeredBy,
+    ...leadOf(hung, belay, finishing.around),
+    travel: line.travels === undefined ? undefined : metres(line.travels),
+    belay,
+    station: finishing.stations.get(hung.pairKey) ?? rail?.station,
+    span: line.span,
+    belaySpan: berth?.span,
+  }
+}
+
+function belayingPoint(rail: Rail, number: number): BelayingPoint | undefined {
+  const place = rail.places[number - 1]
+  return place && { rail: rail.code, number, side: place.side, at: place.at }
+}
+
+function hostOf({ hanging }: Hung): Line['host'] {
+  if (!hanging) return undefined
+  const { kind, name } = hanging.host
+  return { kind: kind === 'square' || kind === 'fore-and-aft' ? 'sail' : 'spar', name }
+}
+
+function labelsOf({ line, label, hanging, mast }: Hung): Pick<Line, 'label' | 'labelOnMast' | 'labelOnSail'> {
+  const called = line.called
+  const whole = called ?? label
+  const word = mast?.replace(/ mast$/, '')
+  const onMast = word && whole.toLowerCase().startsWith(`${word} `) ? whole.slice(word.length + 1) : whole
+  return {
+    label: capitalised(whole),
+    labelOnMast: capitalised(onMast),
+    labelOnSail: capitalised(called ?? (hanging ? line.name.words : whole)),
+  }
+}
+
+function ropeOf({ line: { rope } }: Hung): Rope | undefined {
+  if (!rope) return undefined
+  const diameter = rope.round ? rope.size.value / Math.PI : rope.size.value
+  return { diameter: metres(diameter), material: rope.material?.words }
+}
+
+/** What it does, and whether what it acts on is there. */
+function deedOf(hung: Hung, { around }: Finishing): LineDeed | undefined {
+  const { deed } = hung.line
+  if (!deed) return undefined
+  const object = nameKey(deed.object.words)
+  const ground = groundOf(hung, 1, around)
+  const on = deed.on && ground.thing(nameKey(deed.on.words)) !== undefined
+  const found = deed.on ? on === true : ground.thing(object) !== undefined
+  return { verb: deed.deed, object, direction: deed.direction, found }
+}
+
+const kinds = [
+  'throat halyard', 'peak halyard', 'gaff downhaul', 'reef tackle', 'reef pendant', 'topping lift', 'boom guy',
+  'running backstay', 'slab line', 'spilling line', 'tricing line', 'bunt leechline', 'halyard', 'downhaul',
+  'clewgarnet', 'clewline', 'leechline', 'buntline', 'bowline', 'brail', 'outhaul', 'inhaul', 'preventer', 'brace',
+  'vang', 'sheet', 'tack', 'lift', 'guy',
+] as const
+
+/** The kind of line: the longest known kind its own words end with, else their last word. */
+function kindOf(own: string): string {
+  const known = kinds.find(kind => own === kind || own.endsWith(` ${kind}`))
+  return known ?? own.split(' ').at(-1) ?? own
+}
+
+/** Addresses of the lines to be eased when this one is hauled. A line the gear has left out falls away. */
+function counterpartsOf(hung: Hung, finishing: Finishing): readonly string[] {
+  const { line } = hung
+  const refused = new Set(line.notAgainst.flatMap(one => answering(hung, one, finishing)))
+  const all = line.against.flatMap(one => answering(hung, one, finishing))
+  return [...new Set(all)].filter(address => !refused.has(address) && address !== hung.address)
+}
+
+function answering(hung: Hung, reference: Reference, finishing: Finishing): readonly string[] {
+  const { name, reach } = reference
+  const pairKeys = linesMeant(hung, name, finishing)
+  return pairKeys.flatMap(pairKey => {
+    const pair = finishing.pairs.get(pairKey) ?? []
+    return sidesMeant(pair, hung.side, reach).map(line => line.address)
+  })
+}
+
+/** A name in a gear means a line of the gear first, then one anywhere in the ship. */
+function linesMeant(hung: Hung, name: Reference['name'], finishing: Finishing): readonly string[] {
+  const host = hung.hanging?.host.name
+  const key = nameKey(name.words)
+  const own = host ? finishing.names.findAll({ ...name, words: `${host} ${key}` }) : []
+  if (own.length > 0) return own
+  const left = hung.hanging?.kit.left
+  if (left && [...left].some(gone => gone === key || `${gone}s` === key)) return []
+  const any = finishing.names.findAll(name, hung.words)
+  if (any.length === 0 && !left) finishing.say(unknownName('line', name, finishing.names.offers()))
+  return any
+}
+
+function sidesMeant(pair: readonly Hung[], own: Side | undefined, reach: Reference['reach']): readonly Hung[] {
+  if (pair.length < 2 || !own || reach === 'every') {
+    return reach === 'port' || reach === 'starboard' ? pair.filter(line => line.side === reach) : pair
+  }
+  if (reach === 'other') return pair.filter(line => line.side !== own)
+  const side = reach === 'port' || reach === 'starboard' ? reach : own
+  return pair.filter(line => line.side === side)
+}

@@ -1,0 +1,184 @@
+import { metres, type Point3, point3 } from '../../measure/index.ts'
+import { type Name, nameKey, type Statement } from '../../syntax/index.ts'
+import type { Corner, ForeAndAftSail, Reef, Sail, SquareSail } from '../sail.ts'
+import { clause, isConjectural } from './clauses.ts'
+import { mastOf } from './mast.ts'
+import { coordinates } from './place.ts'
+import { capitalised, finding, listed, type Say, unknownName } from './say.ts'
+import type { Surroundings } from './thing.ts'
+
+const squareClasses = [
+  'course', 'topsail', 'lower topsail', 'upper topsail', 'topgallant',
+  'lower topgallant', 'upper topgallant', 'royal', 'skysail', 'square sail',
+] as const
+const foreAndAftClasses = ['headsail', 'staysail', 'gaff sail', 'gaff topsail', 'lugsail', 'lateen sail'] as const
+
+/** Canvas hangs this far before the middle of its yard (common practice, no source). */
+const beforeYard = 0.1
+
+/** A sail from its entry, or undefined where it can't be told what kind it is. */
+export function buildSail(entry: Statement, around: Surroundings, say: Say): Sail | undefined {
+  const { name } = entry
+  if (!name) return undefined
+  const said = clause(entry, 'class')
+  const words = nameKey(said?.name.words ?? '').replace(/^square (?!sail$)/, '')
+  const square = squareClasses.find(one => one === words)
+  if (square) return squareSail(entry, name, square, around, say)
+  const foreAndAft = foreAndAftClasses.find(one => one === words)
+  if (foreAndAft) return foreAndAftSail(entry, name, foreAndAft, around, say)
+  const kinds = [...squareClasses.map(one => (one === 'square sail' ? one : `square ${one}`)), ...foreAndAftClasses]
+  say(
+    said
+      ? unknownName('kind of sail', said.name, kinds, [nameKey(name.words)])
+      : finding('sail/kind-missing', name.span, `It isn't said what kind of sail the ${name.words} is.`, {
+          remedy: `Say it after a comma: ${listed(kinds)}. As in "${name.words}, square course on fore yard".`,
+          explains: [nameKey(name.words)],
+        }),
+  )
+  return undefined
+}
+
+function common(entry: Statement, name: Name) {
+  return {
+    name: nameKey(name.words),
+    label: clause(entry, 'called')?.label.text ?? capitalised(name.words),
+    short: clause(entry, 'short')?.label.text,
+    gear: undefined,
+    shackled: [],
+    toSet: undefined,
+    toDouse: undefined,
+    reefs: reefsOf(entry),
+    conjectural: isConjectural(entry),
+    span: name.span,
+  }
+}
+
+function squareSail(
+  entry: Statement,
+  name: Name,
+  kind: SquareSail['class'],
+  around: Surroundings,
+  say: Say,
+): SquareSail | undefined {
+  const [on] = clause(entry, 'on')?.names ?? []
+  const yard = on && around.spars.get(nameKey(on.words))
+  if (yard?.kind !== 'yard') {
+    say(noSpar(name, on, 'yard', around))
+    return undefined
+  }
+  const foot = clause(entry, 'sheeted')?.to
+  const footYard = foot && around.spars.get(nameKey(foot.words))
+  if (foot && !footYard) say(unknownName('yard', foot, yardNames(around)))
+  return {
+    ...common(entry, name),
+    kind: 'square',
+    class: kind,
+    mast: yard.mast,
+    yard: yard.name,
+    footYard: footYard?.name,
+    x: yard.middle && metres(yard.middle.x - beforeYard),
+    head: widthAndHeight(particular(entry, 'head')),
+    foot: widthAndHeight(particular(entry, 'foot')),
+    roach: metres(clause(particular(entry, 'foot') ?? entry, 'roach')?.measure.value ?? 0),
+  }
+}
+
+const yardNames = (around: Surroundings) =>
+  [...around.spars.values()].filter(spar => spar.kind === 'yard').map(spar => spar.name)
+
+function noSpar(sail: Name, on: Name | undefined, what: string, around: Surroundings) {
+  const explains = [nameKey(sail.words)]
+  if (on) return unknownName(what, on, yardNames(around), explains)
+  return finding('sail/bent-to-nothing', sail.span, `It isn't said what the ${sail.words} is bent to.`, {
+    remedy: `Say "on" and the ${what}, as in "square course on fore yard".`,
+    explains,
+  })
+}
+
+const particular = (entry: Statement, key: string) =>
+  entry.block.find(one => one.kind === 'corner' && nameKey(one.name?.words ?? '') === key)
+
+function widthAndHeight(edge: Statement | undefined): SquareSail['head'] {
+  const width = edge && clause(edge, 'wide')?.measure.value
+  const height = edge && coordinates(clause(edge, 'coords')?.steps ?? [], 0).z
+  return width === undefined || height === undefined
+    ? undefined
+    : { width: metres(width), height: metres(height) }
+}
+
+function reefsOf(entry: Statement): readonly Reef[] {
+  return entry.block.flatMap(one => {
+    const offset = clause(one, 'offset')
+    if (one.kind !== 'corner' || nameKey(one.name?.words ?? '') !== 'reef' || !offset) return []
+    const out = coordinates(clause(one, 'cringle')?.steps ?? [], 1).y
+    return [
+      {
+        depth: metres(offset.measure.value),
+        from: offset.side === 'above' ? ('foot' as const) : ('head' as const),
+        cringleOut: out === undefined ? undefined : metres(out),
+        span: one.span,
+      },
+    ]
+  })
+}
+
+const cornerNames = {
+  triangle: ['tack', 'clew', 'head'],
+  quadrilateral: ['tack', 'clew', 'peak', 'throat'],
+} as const
+
+function foreAndAftSail(
+  entry: Statement,
+  name: Name,
+  kind: ForeAndAftSail['class'],
+  around: Surroundings,
+  say: Say,
+): ForeAndAftSail {
+  const on = (clause(entry, 'on')?.names ?? []).filter(one => {
+    const there = isThere(one, around)
+    if (!there) say(unknownName('stay, spar or mast', one, bearerNames(around)))
+    return there
+  })
+  if (!clause(entry, 'on')) say(noSpar(name, undefined, 'stay or spar', around))
+  const sheeted = clause(entry, 'sheeted')?.to
+  const sheetedTo = sheeted && around.spars.get(nameKey(sheeted.words))
+  if (sheeted && !sheetedTo) say(unknownName('spar', sheeted, around.spars.keys()))
+  const shape = kind === 'gaff sail' || kind === 'lugsail' ? 'quadrilateral' : 'triangle'
+  const corners = cornerNames[shape].flatMap((corner): Corner[] => {
+    const at = cornerAt(particular(entry, corner))
+    return at ? [{ name: corner, at }] : []
+  })
+  const keys = on.map(one => nameKey(one.words))
+  const bearer = keys.map(key => around.spars.get(key)?.mast).find(Boolean)
+  const hung = corners.find(({ name: corner }) => corner === 'head' || corner === 'throat')?.at
+  const stay = keys.map(key => around.stays.get(key)?.from).find(Boolean)
+  return {
+    ...common(entry, name),
+    kind: 'fore-and-aft',
+    class: kind,
+    mast: bearer ?? mastOf(keys[0] ?? name.words, stay ?? hung, around.masts)?.name,
+    on: keys,
+    sheetedTo: sheetedTo?.name,
+    corners,
+  }
+}
+
+function isThere({ words }: Name, around: Surroundings): boolean {
+  const key = nameKey(words)
+  return (
+    around.spars.has(key) ||
+    around.stays.has(key) ||
+    around.masts.some(mast => mast.name === key || mast.sections.some(one => key === `${mast.word} ${one.name}`))
+  )
+}
+
+const bearerNames = (around: Surroundings): readonly string[] => [
+  ...around.stays.keys(),
+  ...around.spars.keys(),
+  ...around.masts.flatMap(mast => [mast.name, ...mast.sections.map(one => `${mast.word} ${one.name}`)]),
+]
+
+function cornerAt(corner: Statement | undefined): Point3 | undefined {
+  const { x, z } = coordinates((corner && clause(corner, 'coords')?.steps) ?? [], 0)
+  return x === undefined || z === undefined ? undefined : point3(x, 0, z)
+}

@@ -1,0 +1,60 @@
+import type { Clause, Statement, StatementKind } from '../../syntax/index.ts'
+import { finding, type Say } from './say.ts'
+
+type ClauseKind = Clause['kind']
+
+/** Which clauses suit which statement. The parser takes any clause anywhere; one out of place is told here. */
+const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
+  fact: ['coords', 'measure', 'muster', 'in', 'label', 'date', 'fromTo', 'count', 'at'],
+  mast: ['like', 'stepped', 'raked', 'yards', 'called', 'short', 'thick', 'conjectural'],
+  section: ['leadTo', 'thick', 'doubled', 'wide', 'coords', 'at', 'conjectural'],
+  spar: ['like', 'long', 'thick', 'measure', 'fixed', 'hoistsFrom', 'fromTo', 'called', 'short', 'conjectural'],
+  stay: ['like', 'fromTo', 'thick', 'count', 'apart', 'called', 'short', 'conjectural'],
+  sail: ['like', 'class', 'on', 'sheeted', 'called', 'short', 'conjectural'],
+  corner: ['coords', 'wide', 'roach', 'offset', 'cringle', 'measure'],
+  hang: [],
+  particular: ['fits', 'without', 'shackled'],
+  block: ['at', 'coords', 'like', 'toBeGiven'],
+  line: [
+    'like', 'pair', 'single', 'rope', 'rove', 'count', 'deed', 'against', 'answered', 'through', 'leadTo',
+    'travels', 'cut', 'called', 'short', 'conjectural',
+  ],
+  rail: ['like', 'class', 'sides', 'athwart', 'round', 'on', 'count', 'fromTo', 'at', 'coords', 'marked', 'called', 'short'],
+  pins: ['berth'],
+  deckThing: ['class', 'sides', 'extent', 'eachSide', 'top', 'called'],
+  station: ['muster', 'works', 'takes', 'mannedBy', 'called', 'count'],
+  label: ['label', 'called', 'short'],
+  sequence: ['before', 'jams'],
+  phase: ['act', 'until', 'mind', 'cautions', 'answer', 'report', 'aloft'],
+}
+
+const spoken: Readonly<Record<StatementKind, string>> = {
+  fact: 'fact', mast: 'mast', section: 'part of a mast', spar: 'spar', stay: 'stay', sail: 'sail',
+  corner: 'corner or edge of a sail', hang: 'gear that is hung', particular: 'gear', block: 'block', line: 'line',
+  rail: 'rail', pins: 'pin', deckThing: 'thing on deck', station: 'station', label: 'label',
+  sequence: 'way to set or douse', phase: 'phase',
+}
+
+const words: Readonly<Partial<Record<ClauseKind, string>>> = {
+  coords: 'a place', measure: 'a measure', class: 'a kind', fromTo: 'from … to …', toBeGiven: 'to be given',
+  hoistsFrom: 'hoists from', label: 'quoted words', count: 'a count', leadTo: 'to', rope: 'a rope', eachSide: 'each side',
+  extent: 'from … to …', sides: 'port and starboard', act: 'haul, ease or hold', jams: 'if it jams', mannedBy: 'manned by',
+  offset: 'above or below', muster: 'in', berth: 'a line', deed: 'a deed', raked: 'raked', sheeted: 'sheeted to',
+}
+
+/** A finding for each clause that its statement can't have; all the rest is taken. */
+export function judgeClauses(statements: readonly Statement[], say: Say): void {
+  for (const statement of statements) {
+    const fits: ReadonlySet<ClauseKind> = new Set(suits[statement.kind])
+    for (const one of statement.clauses) {
+      if (fits.has(one.kind) || statement.doubtful) continue
+      const name = statement.name ? `; "${statement.name.words}" is a ${spoken[statement.kind]}` : ''
+      say(
+        finding('syntax/clause-misplaced', one.span, `"${words[one.kind] ?? one.kind}" isn't said of a ${spoken[statement.kind]}${name}.`, {
+          remedy: `Of a ${spoken[statement.kind]} one says: ${suits[statement.kind].map(kind => words[kind] ?? kind).join(', ')}.`,
+        }),
+      )
+    }
+    judgeClauses(statement.block, say)
+  }
+}

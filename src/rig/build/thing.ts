@@ -1,0 +1,211 @@
+import { type Figure, known, type Point3, point3, unknown } from '../../measure/index.ts'
+import { nameKey } from '../../syntax/index.ts'
+import type { Mast } from '../mast.ts'
+import type { ForeAndAftSail, Sail, SquareSail } from '../sail.ts'
+import type { Boom, Spar } from '../spar.ts'
+import type { Stay } from '../stay.ts'
+import type { Thing } from './place.ts'
+
+/** What a sail or a spar stands among: all that a place in its gear may name. */
+export interface Surroundings {
+  readonly masts: readonly Mast[]
+  readonly spars: ReadonlyMap<string, Spar>
+  readonly stays: ReadonlyMap<string, Stay>
+}
+
+/** What a name in a gear's place may stand for, and where that is. `outward` is the side "out" lies on. */
+export type FindThing = (key: string, outward: number) => Figure<Thing> | undefined
+
+const at = (point: Point3 | undefined, what: string): Figure<Thing> =>
+  point ? known({ at: point }) : unknown(`the place of the ${what} is not given`)
+
+/** Points of a mast: its cap (head of the lower mast) and its truck. */
+export function mastThing(mast: Mast, key: string): Figure<Thing> | undefined {
+  const section = key === 'cap' ? mast.sections[0] : key === 'truck' ? mast.sections.at(-1) : undefined
+  if (!section) return undefined
+  if (!section.head) return unknown(`the height of the ${mast.name}'s ${key} is not given`)
+  return known({ at: section.head, rake: Math.tan(mast.rake) })
+}
+
+/** The things of a square sail's gear: yard, foot yard, head, foot, leech, clew, reef cringle. */
+export function squareThings(sail: SquareSail, around: Surroundings): FindThing {
+  return (key, outward) => {
+    switch (key) {
+      case 'yard': return yardThing(around.spars.get(sail.yard))
+      case 'yardarm': return yardarmThing(around.spars.get(sail.yard), outward)
+      case 'foot yard': return yardThing(around.spars.get(sail.footYard ?? ''))
+      case 'head': return edge(sail, sail.head)
+      case 'foot': return edge(sail, sail.foot)
+      case 'clew': return corner(sail, sail.foot, outward)
+      case 'leech': return leech(sail, outward)
+      case 'reef cringle': return reefCringle(sail, outward)
+      default: return undefined
+    }
+  }
+}
+
+function yardThing(spar: Spar | undefined): Figure<Thing> | undefined {
+  if (spar?.kind !== 'yard') return undefined
+  return spar.middle
+    ? known({ at: spar.middle, ...(spar.length === undefined ? {} : { half: spar.length / 2 }) })
+    : unknown(`the height of the ${spar.name} is not given`)
+}
+
+function yardarmThing(spar: Spar | undefined, outward: number): Figure<Thing> | undefined {
+  const yard = yardThing(spar)
+  if (!yard?.known) return yard
+  const { at: middle, half } = yard.value
+  if (half === undefined) return unknown(`the length of the ${spar?.name} is not given`)
+  return known({ at: point3(middle.x, half * outward, middle.z), half })
+}
+
+type Edge = SquareSail['head']
+
+const unsized = (sail: SquareSail) => unknown(`the size of the ${sail.name} is not given`)
+
+function edge(sail: SquareSail, width: Edge): Figure<Thing> {
+  if (sail.x === undefined || !width) return unsized(sail)
+  return known({ at: point3(sail.x, 0, width.height), half: width.width / 2 })
+}
+
+function corner(sail: SquareSail, width: Edge, outward: number): Figure<Thing> {
+  if (sail.x === undefined || !width) return unsized(sail)
+  return known({ at: point3(sail.x, (width.width / 2) * outward, width.height), half: width.width / 2 })
+}
+
+function leech(sail: SquareSail, outward: number): Figure<Thing> {
+  const { x, head, foot } = sail
+  if (x === undefined || !head || !foot) return unsized(sail)
+  const down = (share: number) =>
+    point3(
+      x,
+      (outward * (head.width + (foot.width - head.width) * share)) / 2,
+      head.height + (foot.height - head.height) * share,
+    )
+  return known({ at: down(0), down })
+}
+
+function reefCringle(sail: SquareSail, outward: number): Figure<Thing> | undefined {
+  const reef = sail.reefs[0]
+  if (!reef) return undefined
+  const { x, head, foot } = sail
+  if (x === undefined || !head || !foot) return unsized(sail)
+  const share = reef.depth / (head.height - foot.height)
+  const half = reef.cringleOut ?? (head.width + (foot.width - head.width) * share) / 2
+  return known({ at: point3(x, half * outward, head.height - reef.depth) })
+}
+
+/** The things of a fore-and-aft sail's gear: its corners, and the stay, boom, gaff and mast it is set on. */
+export function foreAndAftThings(sail: ForeAndAftSail, around: Surroundings): FindThing {
+  const spars = sail.on.flatMap(name => around.spars.get(name) ?? [])
+  const boom = spars.find((spar): spar is Boom => spar.kind === 'boom')
+  const sheetedTo = around.spars.get(sail.sheetedTo ?? '')
+  const gaff = [...spars, ...(sheetedTo ? [sheetedTo] : [])].find((spar): spar is Boom => spar.kind === 'gaff')
+  const stay = sail.on.map(name => around.stays.get(name)).find(one => one !== undefined)
+  const mast = around.masts.find(one => one.name === sail.mast)
+  return key => {
+    switch (key) {
+      case 'tack':
+      case 'clew':
+      case 'head':
+      case 'throat':
+      case 'peak': {
+        const here = sail.corners.find(one => one.name === key)
+        if (here) return known({ at: here.at })
+        return cornersOf(sail).includes(key) ? unknown(`the ${key} of the ${sail.name} is not given`) : undefined
+      }
+      case 'leech': return edgeBetween(sail, ['peak', 'head'], 'clew')
+      case 'luff': return edgeBetween(sail, ['throat', 'head'], 'tack')
+      case 'foot': return edgeBetween(sail, ['tack'], 'clew')
+      default: return stayThing(stay, key) ?? boomThing(boom, gaff, key) ?? (mast && mastThing(mast, key))
+    }
+  }
+}
+
+const cornersOf = (sail: ForeAndAftSail): readonly string[] =>
+  sail.class === 'gaff sail' || sail.class === 'lugsail' ? ['tack', 'clew', 'peak', 'throat'] : ['tack', 'clew', 'head']
+
+function edgeBetween(sail: ForeAndAftSail, from: readonly string[], to: string): Figure<Thing> {
+  const top = sail.corners.find(one => from.includes(one.name))?.at
+  const bottom = sail.corners.find(one => one.name === to)?.at
+  if (!top || !bottom) return unknown(`the corners of the ${sail.name} are not given`)
+  const down = (share: number) =>
+    point3(top.x + (bottom.x - top.x) * share, 0, top.z + (bottom.z - top.z) * share)
+  return known({ at: down(0), down })
+}
+
+function stayThing(stay: Stay | undefined, key: string): Figure<Thing> | undefined {
+  if (!stay) return undefined
+  if (key === 'stay head') return at(stay.from, 'head of the stay')
+  if (key === 'stay foot') return at(stay.to, 'foot of the stay')
+  return undefined
+}
+
+function boomThing(boom: Boom | undefined, gaff: Boom | undefined, key: string): Figure<Thing> | undefined {
+  switch (key) {
+    case 'boom':
+    case 'boom jaws': return boom && at(boom.inner, `inner end of the ${boom.name}`)
+    case 'boom end': return boom && at(boom.outer, `end of the ${boom.name}`)
+    case 'gaff':
+    case 'jaws': return gaff && at(gaff.inner, `jaws of the ${gaff.name}`)
+    case 'gaff end': return gaff && at(gaff.outer, `end of the ${gaff.name}`)
+    case 'lowered jaws': {
+      if (!gaff) return undefined
+      if (!gaff.inner || gaff.loweredHeight === undefined) return unknown(`the ${gaff.name} has no lowered height`)
+      return known({ at: point3(gaff.inner.x, 0, gaff.loweredHeight) })
+    }
+    default: return undefined
+  }
+}
+
+/** The things of a spar that carries gear of its own: a yard without sail, a boom, a gaff. */
+export function sparThings(spar: Spar, around: Surroundings): FindThing {
+  const mast = around.masts.find(one => one.name === spar.mast)
+  return (key, outward) => {
+    if (spar.kind === 'yard') {
+      if (key === 'yard') return yardThing(spar)
+      if (key === 'yardarm') return yardarmThing(spar, outward)
+    } else {
+      const ends = boomThing(spar.kind === 'boom' ? spar : undefined, spar.kind === 'gaff' ? spar : undefined, key)
+      if (ends) return ends
+    }
+    return mast && mastThing(mast, key)
+  }
+}
+
+/** Things anywhere in the ship, by their whole names: "mainsail gaff end", "fore cap", "main topmast". */
+export function shipThings(around: Surroundings): FindThing {
+  return (key, outward) => {
+    const whole = around.spars.get(key)
+    if (whole) return whole.kind === 'yard' ? yardThing(whole) : at(whole.inner, `inner end of the ${whole.name}`)
+    const stay = around.stays.get(key)
+    if (stay) return at(stay.from, `head of the ${stay.name}`)
+    const [, owner = '', part = ''] = /^(.*) (end|jaws|yardarm|head|foot|cap|truck)$/.exec(key) ?? []
+    const spar = around.spars.get(owner)
+    if (spar?.kind === 'yard' && part === 'yardarm') return yardarmThing(spar, outward)
+    if (spar && spar.kind !== 'yard') return boomThing(spar, spar, part === 'end' ? 'gaff end' : part)
+    const led = around.stays.get(owner)
+    if (led) return part === 'foot' ? at(led.to, `foot of the ${led.name}`) : at(led.from, `head of the ${led.name}`)
+    const mast = around.masts.find(one => one.word === owner || one.name === owner)
+    return (mast && mastThing(mast, part)) ?? mastSection(around.masts, key)
+  }
+}
+
+function mastSection(masts: readonly Mast[], key: string): Figure<Thing> | undefined {
+  for (const mast of masts) {
+    if (key === mast.name) return at(mast.foot, mast.name)
+    const section = mast.sections.find(one => key === nameKey(`${mast.word} ${one.name}`))
+    if (section) return at(section.head, key)
+  }
+  return undefined
+}
+
+/** The things of whatever a gear is hung on. */
+export function thingsOf(host: Sail | Spar, around: Surroundings): FindThing {
+  switch (host.kind) {
+    case 'square': return squareThings(host, around)
+    case 'fore-and-aft': return foreAndAftThings(host, around)
+    default: return sparThings(host, around)
+  }
+}
+

@@ -1,0 +1,22 @@
+export { nameKey } from './names.ts'
+export type {
+  Act,
+  Berth,
+  Clause,
+  Count,
+  Deed,
+  Dimension,
+  Direction,
+  Measure,
+  Name,
+  Page,
+  PageKind,
+  Place,
+  Reference,
+  Side,
+  Statement,
+  StatementKind,
+  Step,
+  Tree,
+  Words,
+} from './tree.ts'
