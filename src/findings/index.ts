@@ -1,1 +1,2 @@
 export type { Finding, Fix, Found, Related, Severity, Slug } from './finding.ts'
+export { counted, inFileOrder } from './order.ts'

@@ -1,0 +1,31 @@
+import type { Found } from './findings/index.ts'
+import { inFileOrder } from './findings/index.ts'
+import { type Evolutions, evolve } from './evolve/index.ts'
+import { type Figures, reckon } from './reckon/index.ts'
+import { buildRig, type Rig } from './rig/index.ts'
+import { judge } from './rules/index.ts'
+import { type Files, gather } from './syntax/index.ts'
+import type { Source } from './text/index.ts'
+
+/** A text compiled as far as the papers: the rig, what is reckoned of it, and all that was found. */
+export interface Compiled {
+  readonly rig: Rig
+  readonly figures: Figures
+  readonly evolutions: Evolutions
+}
+
+/**
+ * Compiles a rig: text to tree, tree to rig, rig to figures and orders, and the judgement of them all. It asks
+ * `files` for the texts that the entry brings in, and touches nothing else in the world.
+ */
+export function compile(files: Files, entry: Source): Found<Compiled> {
+  const gathered = gather(files, entry)
+  const { pages, sources } = gathered.value
+  const built = buildRig(pages, sources)
+  const rig = built.value
+  const figures = reckon(rig)
+  const evolutions = evolve(rig, figures)
+  const before = [...gathered.findings, ...built.findings]
+  const findings = inFileOrder(judge({ rig, figures, evolutions }, before), sources)
+  return { value: { rig, figures, evolutions }, findings }
+}
