@@ -90,19 +90,26 @@ function shortOf({ hauling, easing, inAll }: Wants): number {
 
 /**
  * Who lends first: those the text says man the station, then those who work in the phase already, and so are
- * called, then the rest, in the order of the text. A station that takes the helm or another duty lends last.
+ * called, then the nearest, as the text names stations one after the other along the deck. A station that takes
+ * the helm or another duty lends last.
  */
 function lendersOf(rig: Rig, borrower: string, wanting: readonly Wants[]): readonly string[] {
-  const manning = rig.stationAt.get(borrower)?.mannedBy ?? []
-  const called = wanting.map(({ station }) => station)
-  const free = rig.stations.filter(station => station.takes.length === 0).map(({ name }) => name)
-  const others = [
-    ...manning,
-    ...called.filter(name => free.includes(name)),
-    ...free,
-    ...rig.stations.map(({ name }) => name),
+  const own = rig.stations.findIndex(({ name }) => name === borrower)
+  const nearest = rig.stations
+    .map((station, index) => ({
+      name: station.name,
+      dutied: station.takes.length > 0,
+      away: Math.abs(index - own),
+    }))
+    .toSorted((a, b) => Number(a.dutied) - Number(b.dutied) || a.away - b.away)
+  const called = nearest.filter(
+    ({ name, dutied }) => !dutied && wanting.some(({ station }) => station === name),
+  )
+  const names = [
+    ...(rig.stationAt.get(borrower)?.mannedBy ?? []),
+    ...[...called, ...nearest].map(({ name }) => name),
   ]
-  return [...new Set(others)].filter(name => name !== borrower)
+  return [...new Set(names)].filter(name => name !== borrower)
 }
 
 // `spare` is the local purse of one phase: what one station has borrowed another can't.
