@@ -1,0 +1,81 @@
+import type { Finding } from '../findings/index.ts'
+import type { Allowance, Rig } from '../rig/index.ts'
+import { nearest } from '../text/index.ts'
+import { rules } from './list.ts'
+import { listed } from './naming.ts'
+
+/** A finding, with what an allowance may call it by. */
+export interface Judged {
+  readonly finding: Finding
+  readonly about: readonly string[]
+}
+
+/** Faults of the text itself: something in it was not understood, and no reason makes it so. */
+const faultsOfTheText = ['syntax', 'file', 'measure', 'name/unknown', 'name/twice', 'allow']
+
+/**
+ * Findings with those that the rig allows lowered to notes, each carrying the reason; and a note for every
+ * allowance that nothing needs. None is left out.
+ */
+export function allowed(rig: Rig, judged: readonly Judged[]): readonly Finding[] {
+  const needed = new Set<string>()
+  const lowered = judged.map(({ finding, about }) => {
+    const allowance = isFaultOfTheText(finding.rule)
+      ? undefined
+      : rig.allowances.find(one => one.rule === finding.rule && concerns(one, about))
+    if (!allowance) return finding
+    for (const thing of allowance.things) if (about.includes(thing)) needed.add(keyOf(allowance, thing))
+    needed.add(keyOf(allowance))
+    return lower(finding, allowance)
+  })
+  return [...lowered, ...rig.allowances.flatMap(allowance => unneeded(allowance, needed))]
+}
+
+const isFaultOfTheText = (rule: string) =>
+  faultsOfTheText.some(fault => rule === fault || rule.startsWith(`${fault}/`))
+
+const concerns = ({ things }: Allowance, about: readonly string[]) =>
+  things.length === 0 || things.some(thing => about.includes(thing))
+
+const keyOf = ({ span }: Allowance, thing = '') => `${span.source} ${span.start} ${thing}`
+
+/** What to do is said no more: the reason stands in its place. */
+function lower({ remedy: _, fix: __, ...finding }: Finding, { because, span }: Allowance): Finding {
+  return {
+    ...finding,
+    severity: 'note',
+    message: `${finding.message} Allowed because ${because.replace(/\.$/, '')}.`,
+    related: [...finding.related, { at: span, message: 'it is allowed here' }],
+  }
+}
+
+function unneeded(allowance: Allowance, needed: ReadonlySet<string>): readonly Finding[] {
+  const things = allowance.things.filter(thing => !needed.has(keyOf(allowance, thing)))
+  if (needed.has(keyOf(allowance)) && things.length === 0) return []
+  return [
+    {
+      rule: 'allow/matches-nothing',
+      severity: 'note',
+      at: allowance.span,
+      message: messageOf(allowance, things),
+      remedy: remedyOf(allowance),
+      related: [],
+    },
+  ]
+}
+
+function messageOf({ rule }: Allowance, things: readonly string[]): string {
+  if (isFaultOfTheText(rule)) return `A fault of the text can't be allowed: ${rule} has to be mended.`
+  return things.length > 0
+    ? `Nothing is found by ${rule} for ${listed(things)}, and nothing need be allowed.`
+    : `Nothing is found by ${rule}, and nothing need be allowed.`
+}
+
+function remedyOf({ rule }: Allowance): string {
+  const slugs = rules.map(one => one.slug)
+  if (isFaultOfTheText(rule) || slugs.includes(rule)) return 'Leave the allowance out.'
+  const near = nearest(rule, slugs)
+  return near.length > 0
+    ? `There is no check of that name; nearest: ${near.join(', ')}.`
+    : 'Leave the allowance out.'
+}

@@ -1,0 +1,42 @@
+import type { Line, Place, Rig } from '../../rig/index.ts'
+import { isHalyard } from '../deeds.ts'
+import { freePinsNear } from '../free-pins.ts'
+import { aboutLine, aboutRail, lineName, listed, placeSubject, sentence } from '../naming.ts'
+import type { Draft, Rule } from '../rule.ts'
+
+/** Lines that may not share a pin even on purpose: a halyard, or two that are worked against each other. */
+export const neverShared: Rule = {
+  slug: 'belay/never-shared',
+  severity: 'error',
+  judges: 'vessels and parts',
+  *judge({ rig }) {
+    for (const place of rig.rails.flatMap(rail => rail.places)) {
+      if (!place.shared || place.lines.length < 2) continue
+      const lines = place.lines.flatMap(address => rig.lineAt.get(address) ?? [])
+      const why = lines.some(isHalyard) ? halyardWhy(lines) : opposedWhy(lines)
+      if (why) yield shared(rig, place, lines, why)
+    }
+  },
+}
+
+function shared(rig: Rig, place: Place, lines: readonly Line[], why: string): Draft {
+  const [first, second = first] = lines
+  const free = freePinsNear(rig, place, place.side === 'centre' ? undefined : place.side)
+  return {
+    at: second?.belaySpan ?? place.span ?? rig.vessel.span,
+    message: `${sentence(placeSubject(rig, place))} is shared by ${listed(lines.map(lineName))}, ${why}.`,
+    aboard: 'What must be let go at once, or eased while the other is hauled, can have no coil over it.',
+    remedy: `Give each its own place${free ? `; free near by: ${free}` : ''}.`,
+    related: first?.belaySpan ? [{ at: first.belaySpan, message: `${lineName(first)} is belayed here` }] : [],
+    about: [...lines.flatMap(aboutLine), ...aboutRail(rig.railAt.get(place.rail)), place.address],
+  }
+}
+
+const halyardWhy = (lines: readonly Line[]) =>
+  `and a halyard (${lines.find(isHalyard)?.words}) shares its pin with nothing`
+
+/** Sheet and clewline of one clew, tack and sheet of a course, the two braces of a yard: one eases the other. */
+function opposedWhy(lines: readonly Line[]): string | undefined {
+  const opposed = lines.find(line => lines.some(other => line.counterparts.includes(other.address)))
+  return opposed && 'which are worked against each other'
+}

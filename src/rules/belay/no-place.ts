@@ -1,0 +1,68 @@
+import type { Line, Rig } from '../../rig/index.ts'
+import { mirrored } from '../across.ts'
+import { freePinsNear } from '../free-pins.ts'
+import { aboutLine, pairSubject, placeName, sentence, subject } from '../naming.ts'
+import { fellowOf } from '../pairs.ts'
+import type { Draft, Rule } from '../rule.ts'
+
+const aboard =
+  'A line without a place of its own is made fast wherever there is room, and nobody finds it in the dark.'
+
+/** A line that is made fast nowhere: an orphan. */
+export const noPlace: Rule = {
+  slug: 'belay/no-place',
+  severity: 'error',
+  judges: 'vessels',
+  *judge({ rig }) {
+    if (rig.rails.length === 0 && rig.lines.length > 1) {
+      yield withoutRails(rig)
+      return
+    }
+    for (const [first, second] of rig.pairAt.values()) {
+      const orphans = [first, second].filter(line => line !== undefined && !line.belay) as Line[]
+      const [line] = orphans
+      if (line) yield orphan(rig, line, orphans)
+    }
+  },
+}
+
+function orphan(rig: Rig, line: Line, orphans: readonly Line[]): Draft {
+  const fellow = orphans.length === 1 ? fellowOf(rig, line) : undefined
+  const name = sentence(orphans.length > 1 ? pairSubject(line) : subject(line))
+  const elsewhere = fellow?.belay ? `; its fellow is at the ${placeName(rig, fellow.belay)}` : ''
+  const free = freePinsFor(rig, line, fellow)
+  return {
+    at: line.span,
+    message: `${name} is belayed nowhere${elsewhere}.`,
+    aboard,
+    remedy: free
+      ? `Give it a place; free near its gear: ${free}.`
+      : 'Give it a place on a page "belay on ...", or say "belay ... to ...".',
+    related: fellow?.belaySpan ? [{ at: fellow.belaySpan, message: 'its fellow is belayed here' }] : [],
+    about: orphans.flatMap(aboutLine),
+    explains: orphans.map(one => one.address),
+    follows: [...orphans.map(one => one.address), line.pairKey],
+  }
+}
+
+/** Free pins across from its fellow, or else near another line of the same sail. */
+function freePinsFor(rig: Rig, line: Line, fellow: Line | undefined): string | undefined {
+  const neighbour =
+    fellow?.belay ??
+    rig.lines.find(other => other.belay && other.host && other.host.name === line.host?.name)?.belay
+  if (!neighbour) return undefined
+  const across = fellow?.belay ? mirrored(neighbour) : neighbour
+  return freePinsNear(rig, across, line.side)
+}
+
+/** With no rail at all the want is one, however many lines there are. */
+function withoutRails(rig: Rig): Draft {
+  return {
+    at: rig.vessel.span,
+    message: `The rig has no rails, and its ${rig.lines.length} lines are belayed nowhere.`,
+    aboard,
+    remedy: 'List the rails and their pins on a page "rails", and what sits on them on pages "belay on ...".',
+    about: rig.lines.flatMap(aboutLine),
+    explains: rig.lines.map(line => line.address),
+  }
+}

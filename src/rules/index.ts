@@ -1,0 +1,4 @@
+export { inFileOrder } from './in-file-order.ts'
+export { judge } from './judge.ts'
+export { rules } from './list.ts'
+export type { Draft, Rule, Ship } from './rule.ts'

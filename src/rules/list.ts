@@ -1,0 +1,82 @@
+import { halyardNotAtEnd } from './belay/halyard-not-at-end.ts'
+import { neverShared } from './belay/never-shared.ts'
+import { noPlace } from './belay/no-place.ts'
+import { pinsTooClose } from './belay/pins-too-close.ts'
+import { twoOnAPin } from './belay/two-on-a-pin.ts'
+import { noToppingLift } from './boom/no-topping-lift.ts'
+import { actsOnNothing } from './line/acts-on-nothing.ts'
+import { counterpartOneWay } from './line/counterpart-one-way.ts'
+import { nothingAnswers } from './line/nothing-answers.ts'
+import { halyardsOneSide } from './mast/halyards-one-side.ts'
+import { orderDiffers } from './mast/order-differs.ts'
+import { topsailAndTopgallantOneSide } from './mast/topsail-and-topgallant-one-side.ts'
+import { printedAlike } from './name/printed-alike.ts'
+import { notMirrored } from './pair/not-mirrored.ts'
+import { oneMissing } from './pair/one-missing.ts'
+import { oneSide } from './pair/one-side.ts'
+import { wrongSide } from './pair/wrong-side.ts'
+import { clewApart } from './reach/clew-apart.ts'
+import { outOfHail } from './reach/out-of-hail.ts'
+import type { Rule } from './rule.ts'
+import { footAboveHead } from './sail/foot-above-head.ts'
+import { footWiderThanYard } from './sail/foot-wider-than-yard.ts'
+import { noBrace } from './sail/no-brace.ts'
+import { noBuntline } from './sail/no-buntline.ts'
+import { noSheet } from './sail/no-sheet.ts'
+import { noTack } from './sail/no-tack.ts'
+import { nothingGetsItIn } from './sail/nothing-gets-it-in.ts'
+import { nothingSetsIt } from './sail/nothing-sets-it.ts'
+import { sheetOneSide } from './sail/sheet-one-side.ts'
+import { sheetedAndShackled } from './sail/sheeted-and-shackled.ts'
+import { throatAndPeakOneSide } from './sail/throat-and-peak-one-side.ts'
+import { fixedHasHalyard } from './yard/fixed-has-halyard.ts'
+import { hoistAboveTruck } from './yard/hoist-above-truck.ts'
+import { longerThanBelow } from './yard/longer-than-below.ts'
+import { loweredTooLow } from './yard/lowered-too-low.ts'
+import { noHalyard } from './yard/no-halyard.ts'
+import { nothingGetsItDown } from './yard/nothing-gets-it-down.ts'
+import { shorterThanHead } from './yard/shorter-than-head.ts'
+
+/**
+ * Every rule, in the order in which they judge. A cause stands before what follows from it: a line that acts on
+ * nothing before the sail that it should have set.
+ */
+export const rules: readonly Rule[] = [
+  noPlace,
+  actsOnNothing,
+  nothingSetsIt,
+  nothingAnswers,
+  counterpartOneWay,
+  oneMissing,
+  oneSide,
+  wrongSide,
+  notMirrored,
+  twoOnAPin,
+  neverShared,
+  pinsTooClose,
+  halyardNotAtEnd,
+  noHalyard,
+  nothingGetsItDown,
+  fixedHasHalyard,
+  nothingGetsItIn,
+  noSheet,
+  sheetOneSide,
+  noTack,
+  noBrace,
+  noBuntline,
+  sheetedAndShackled,
+  throatAndPeakOneSide,
+  noToppingLift,
+  clewApart,
+  outOfHail,
+  shorterThanHead,
+  footWiderThanYard,
+  footAboveHead,
+  hoistAboveTruck,
+  loweredTooLow,
+  longerThanBelow,
+  orderDiffers,
+  halyardsOneSide,
+  topsailAndTopgallantOneSide,
+  printedAlike,
+]

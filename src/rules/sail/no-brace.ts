@@ -1,0 +1,30 @@
+import { swingsYard } from '../deeds.ts'
+import { gearOf, yardsOf } from '../gear.ts'
+import { sentence } from '../naming.ts'
+import type { Rule } from '../rule.ts'
+
+/** A square yard that nothing swings. */
+export const noBrace: Rule = {
+  slug: 'sail/no-brace',
+  severity: 'error',
+  judges: 'vessels',
+  *judge({ rig }) {
+    const gear = gearOf(rig)
+    const yards = yardsOf(rig)
+    for (const yard of yards) {
+      const carries = rig.sails.find(sail => sail.kind === 'square' && sail.yard === yard.name)
+      const isSquare =
+        carries !== undefined ||
+        !rig.sails.some(sail => sail.kind !== 'square' && sail.on.includes(yard.name))
+      if (!isSquare || gear.ofSpar(yard).some(swingsYard)) continue
+      yield {
+        at: yard.span,
+        message: `${sentence(yard.name)} has no braces.`,
+        aboard: "The yard can't be trimmed to the wind, nor held still for hands to lay out on it.",
+        remedy: 'Give it, or its sail, a pair that "swings yard against other brace".',
+        about: [yard.name, ...(carries ? [carries.name] : [])],
+        follows: [yard.name, ...(carries ? [carries.name] : [])],
+      }
+    }
+  },
+}

@@ -1,0 +1,31 @@
+import { hoistsYard, lowersYard, raisesClew } from '../deeds.ts'
+import { gearOf, yardsOf } from '../gear.ts'
+import { sentence } from '../naming.ts'
+import type { Rule } from '../rule.ts'
+
+/** A hoisting yard that neither downhauls nor clewlines can bring down. */
+export const nothingGetsItDown: Rule = {
+  slug: 'yard/nothing-gets-it-down',
+  severity: 'error',
+  judges: 'vessels',
+  *judge({ rig }) {
+    const gear = gearOf(rig)
+    for (const yard of yardsOf(rig)) {
+      const lines = gear.ofSpar(yard)
+      const comesDown = lines.some(lowersYard) || lines.some(raisesClew)
+      if (!yard.hoists || comesDown || !lines.some(hoistsYard)) continue
+      const sails = rig.sails
+        .filter(sail => sail.kind === 'square' && sail.yard === yard.name)
+        .map(sail => sail.name)
+      yield {
+        at: yard.span,
+        message: `${sentence(yard.name)} has a halyard, and neither downhauls nor clewlines to bring it down.`,
+        aboard:
+          "With wind in the sail the yard jams on its mast, and its weight alone doesn't bring it down.",
+        remedy: 'Give its sail a pair that "lowers yard", or a pair that "raises clew".',
+        about: [yard.name, ...sails],
+        follows: [yard.name, ...sails],
+      }
+    }
+  },
+}
