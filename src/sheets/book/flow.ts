@@ -1,4 +1,5 @@
 import { lettered } from '../lettered.ts'
+import { cutTo } from '../narrow.ts'
 import type { Mark, Point } from '../sheet.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
 import { black } from './type.ts'
@@ -90,10 +91,7 @@ export function fitted(text: string, types: readonly Typeface[], measure: number
   const fitting = types.find(type => ruler(text, type) <= measure)
   if (fitting) return { words: text, type: fitting, isCut: false }
   const type = types[types.length - 1] as Typeface
-  const letters = [...text]
-  let kept = letters.length
-  while (kept > 0 && ruler(`${letters.slice(0, kept).join('').trimEnd()}…`, type) > measure) kept--
-  return { words: `${letters.slice(0, kept).join('').trimEnd()}…`, type, isCut: true }
+  return { words: cutTo(measure, text, type, ruler), type, isCut: true }
 }
 
 type Unit = readonly Piece[]

@@ -33,9 +33,17 @@ export function stationLines(rig: Rig, station: Station): StationLines {
   }
 }
 
-/** A line's name inside a station's book: its mast's word left out where the book is that mast's. */
-export function nameInBook(line: Line, lines: StationLines): string {
-  return lines.mast !== undefined && line.mast === lines.mast ? line.labelOnMast : line.label
+/**
+ * A line's name inside a station's book: its mast's word left out where the book is that mast's. Staysails and
+ * jibs keep theirs, since they take it from another mast than they stand at.
+ */
+export function nameInBook(
+  line: Line,
+  { rig, lines }: { readonly rig: Rig; readonly lines: StationLines },
+): string {
+  const sail = line.host?.kind === 'sail' ? rig.sailAt.get(line.host.name) : undefined
+  const keepsItsWord = sail?.class === 'staysail' || sail?.class === 'headsail'
+  return lines.mast !== undefined && line.mast === lines.mast && !keepsItsWord ? line.labelOnMast : line.label
 }
 
 /** Lines that are written as one: the two of a pair together, in the order of their first. */
