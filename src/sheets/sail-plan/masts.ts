@@ -1,0 +1,116 @@
+import type { Mast, Platform } from '../../rig/index.ts'
+import { dash, ink, weight } from '../ink.ts'
+import { rect } from '../plane.ts'
+import type { Mark, Pen } from '../sheet.ts'
+import { type SectionShape, sectionShapes } from './mast-shape.ts'
+import { isSober } from './sober.ts'
+import { addressOf, block, curveTo, disc, figure, lineTo, moveTo, run, thing } from './strokes.ts'
+import type { View } from './view.ts'
+
+/** A mast from the deck to its truck: sections with their doublings, caps, tops and crosstrees. */
+export function mastMarks(mast: Mast, view: View): readonly Mark[] {
+  const sections = sectionShapes(mast)
+  const last = sections[sections.length - 1]
+  if (!last) return []
+  const pen: Pen = {
+    ink: ink.ink,
+    width: weight.c,
+    join: 'round',
+    ...(mast.conjectural ? { dash: dash.conjectural } : {}),
+  }
+  const marks = [
+    ...mast.platforms.flatMap(platform => platformMarks(platform, sections, view)),
+    ...sections.flatMap((section, i) => sectionMarks(section, sections[i + 1], pen, view)),
+    truck(last, view),
+  ]
+  return [thing(addressOf('mast', mast.name), mast.label, marks)]
+}
+
+function sectionMarks(
+  section: SectionShape,
+  above: SectionShape | undefined,
+  pen: Pen,
+  view: View,
+): readonly Mark[] {
+  const { foot, head, thickness } = section
+  const half = { foot: thickness / 2, head: thickness * (above ? 0.42 : 0.26) }
+  const { at } = view
+  const spar = figure(
+    [
+      at(foot.x - half.foot, foot.z),
+      at(head.x - half.head, head.z),
+      at(head.x + half.head, head.z),
+      at(foot.x + half.foot, foot.z),
+    ],
+    { ink: ink.paper },
+    pen,
+  )
+  return above ? [spar, ...doubling(section, above, view)] : [spar]
+}
+
+const capHeight = 0.28
+
+/** The cap over the lower head, and the hoops that show between the two spars below it. */
+function doubling(lower: SectionShape, upper: SectionShape, { at }: View): readonly Mark[] {
+  const lean = (upper.head.x - upper.foot.x) / (upper.head.z - upper.foot.z)
+  const z = lower.head.z
+  const before = upper.foot.x + lean * (z - upper.foot.z) - 0.62 * upper.thickness
+  const behind = lower.head.x + 0.55 * lower.thickness
+  const hoops = upper.doubling > 1 ? [0.35, 0.68].map(share => upper.foot.z + share * upper.doubling) : []
+  const top = at(behind, z + 0.06)
+  const bottom = at(before, z - capHeight + 0.06)
+  return [
+    ...hoops.map(height =>
+      run(
+        [at(behind - (z - height) * lean, height), at(before - (z - height) * lean, height)],
+        { ink: ink.rig, width: weight.b },
+      ),
+    ),
+    block(rect(top.x, top.y, bottom.x, bottom.y), { ink: ink.ink }),
+  ]
+}
+
+/** A top is a floor on a hollow bracket; crosstrees are a thinner bar on a small one. */
+function platformMarks(
+  { kind, width, height }: Platform,
+  sections: readonly SectionShape[],
+  { at, metre }: View,
+): readonly Mark[] {
+  if (!isSober(height) || !isSober(width) || width <= 0) return []
+  const x = middleAt(height, sections)
+  if (x === undefined) return []
+  const half = width / 2
+  const thick = (kind === 'top' ? 0.2 : 0.13) * metre
+  const drop = kind === 'top' ? 0.5 : 0.26
+  const [left, right] = [at(x + half, height), at(x - half, height)]
+  const inner = kind === 'top' ? 0.3 : 0.34
+  const under = (share: number, down: number) => at(x + half * share, height - down)
+  return [
+    {
+      kind: 'path',
+      steps: [
+        moveTo(under(0.86, 0)),
+        curveTo(under(0.62, 0.3 * drop), under(inner, 0.45 * drop), under(inner, drop)),
+        lineTo(under(-inner, drop)),
+        curveTo(under(-inner, 0.45 * drop), under(-0.62, 0.3 * drop), under(-0.86, 0)),
+        ['Z'],
+      ],
+      fill: { ink: ink.paper },
+      pen: { ink: ink.ink, width: weight.b },
+    },
+    block(rect(left.x, left.y - thick, right.x, right.y), { ink: ink.ink }),
+  ]
+}
+
+/** Middle of what stands at a height: of both spars where they double. */
+export function middleAt(height: number, sections: readonly SectionShape[]): number | undefined {
+  const near = sections.filter(({ foot, head }) => height >= foot.z - 0.6 && height <= head.z + 0.6)
+  if (near.length === 0) return undefined
+  const xs = near.map(({ foot, head }) => foot.x + ((head.x - foot.x) * (height - foot.z)) / (head.z - foot.z))
+  return xs.reduce((a, b) => a + b, 0) / xs.length
+}
+
+function truck({ head }: SectionShape, { at, metre }: View): Mark {
+  const radius = Math.min(0.85, Math.max(0.5, 0.16 * metre))
+  return disc(at(head.x, head.z), radius, { ink: ink.ink })
+}
