@@ -9,11 +9,17 @@ export interface Sheet {
   /** The file's stem: 'sail-plan', 'pin-chart', 'rail-FR-P'. Within a book, the page's own: 'page-12'. */
   readonly id: string
   readonly title: string
-  /** What the sheet shows, in a sentence or two, for those who can't see it. */
+  /**
+   * What the sheet shows, in a sentence or two, for those who can't see it. In a tagged document a page that
+   * holds no tag at all is one figure, and this is its alternative text.
+   */
   readonly description: string
   readonly width: number
   readonly height: number
-  /** Colour of the paper on a screen; print leaves it bare. Undefined leaves it bare everywhere. */
+  /**
+   * Colour of the paper on a screen. Print (the PDF) leaves it bare, and what is drawn in this very ink is
+   * left bare too: halos, and gaps for lettering. Undefined leaves the paper bare everywhere.
+   */
   readonly ground: string | undefined
   readonly marks: readonly Mark[]
 }
@@ -69,9 +75,29 @@ export interface Fill {
 
 export type Mark =
   /** A run of straight stretches. */
-  | { readonly kind: 'line'; readonly id?: string; readonly points: readonly Point[]; readonly closed?: boolean; readonly pen?: Pen; readonly fill?: Fill }
-  | { readonly kind: 'path'; readonly id?: string; readonly steps: readonly PathStep[]; readonly pen?: Pen; readonly fill?: Fill }
-  | { readonly kind: 'circle'; readonly id?: string; readonly at: Point; readonly radius: number; readonly pen?: Pen; readonly fill?: Fill }
+  | {
+      readonly kind: 'line'
+      readonly id?: string
+      readonly points: readonly Point[]
+      readonly closed?: boolean
+      readonly pen?: Pen
+      readonly fill?: Fill
+    }
+  | {
+      readonly kind: 'path'
+      readonly id?: string
+      readonly steps: readonly PathStep[]
+      readonly pen?: Pen
+      readonly fill?: Fill
+    }
+  | {
+      readonly kind: 'circle'
+      readonly id?: string
+      readonly at: Point
+      readonly radius: number
+      readonly pen?: Pen
+      readonly fill?: Fill
+    }
   | TextMark
   | Group
 
@@ -88,7 +114,7 @@ export interface TextMark {
   readonly turn?: number
   /** Width as the ruler measured it, in mm: filled in by `lettered`, checked against the font by the press. */
   readonly width: number
-  /** A gap in what lies behind, as a draughtsman leaves one. */
+  /** A gap in what lies behind, as a draughtsman leaves one; half of `width` shows outside the letters. */
   readonly halo?: { readonly width: number; readonly ink: string }
 }
 
@@ -102,10 +128,11 @@ export interface Group {
   readonly offset?: Point
   /** Only what lies inside is seen. */
   readonly clip?: readonly PathStep[]
+  /** The group as a whole shows what lies behind it. It is one thing to read: no tags may stand inside it. */
   readonly opacity?: number
   /** What this group is in the reading order of a tagged document. */
   readonly tag?: Tag
-  /** A click leads to this destination: a page's `id` in the same document. */
+  /** A click leads to this destination: a page's `id` in the same document. Elsewhere it leads nowhere. */
   readonly goTo?: string
 }
 
@@ -115,12 +142,33 @@ export interface Group {
  */
 export interface Tag {
   readonly role:
-    | 'H1' | 'H2' | 'H3' | 'P' | 'Sect' | 'Div' | 'L' | 'LI' | 'Lbl' | 'LBody'
-    | 'Table' | 'THead' | 'TBody' | 'TR' | 'TH' | 'TD' | 'Figure' | 'Caption' | 'Span' | 'Link' | 'Artifact'
+    | 'H1'
+    | 'H2'
+    | 'H3'
+    | 'P'
+    | 'Sect'
+    | 'Div'
+    | 'L'
+    | 'LI'
+    | 'Lbl'
+    | 'LBody'
+    | 'Table'
+    | 'THead'
+    | 'TBody'
+    | 'TR'
+    | 'TH'
+    | 'TD'
+    | 'Figure'
+    | 'Caption'
+    | 'Span'
+    | 'Link'
+    | 'Artifact'
   /** Alternative text: figures and links must have it. */
   readonly alt?: string
   /** What the marks say, where they aren't text or should be read otherwise. */
   readonly actual?: string
+  /** An abbreviation in full: "fore rail, port, pin 21". */
+  readonly expansion?: string
   readonly scope?: 'Column' | 'Row'
   readonly columns?: number
   /** Parts with the same key on later pages go on with the same element: a table over two pages. */

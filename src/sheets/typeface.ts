@@ -1,10 +1,20 @@
 /** The faces the sheets are set in, all whole open faces (OFL 1.1) that the press embeds. */
 export type Face =
-  | 'Spectral' | 'Spectral Italic' | 'Spectral Medium' | 'Spectral Medium Italic'
-  | 'Spectral SemiBold' | 'Spectral Bold'
-  | 'Spectral SC' | 'Spectral SC Medium' | 'Spectral SC SemiBold'
-  | 'Fira Sans Condensed' | 'Fira Sans Condensed Italic' | 'Fira Sans Condensed Medium'
-  | 'Fira Sans Condensed SemiBold' | 'Fira Sans Condensed Bold' | 'Fira Sans Condensed SemiBold Italic'
+  | 'Spectral'
+  | 'Spectral Italic'
+  | 'Spectral Medium'
+  | 'Spectral Medium Italic'
+  | 'Spectral SemiBold'
+  | 'Spectral Bold'
+  | 'Spectral SC'
+  | 'Spectral SC Medium'
+  | 'Spectral SC SemiBold'
+  | 'Fira Sans Condensed'
+  | 'Fira Sans Condensed Italic'
+  | 'Fira Sans Condensed Medium'
+  | 'Fira Sans Condensed SemiBold'
+  | 'Fira Sans Condensed Bold'
+  | 'Fira Sans Condensed SemiBold Italic'
 
 /** A face at a size. `size` in points, `tracking` in em added after every letter. */
 export interface Typeface {

@@ -1,20 +1,28 @@
-import type { Font } from 'fontkit'
+import type { Font, Glyph, GlyphPosition } from 'fontkit'
 import type { Coverage, Face, Ruler } from '../../sheets/index.ts'
 import { coverage } from './coverage.ts'
 import { faceFiles } from './faces.ts'
+import type { Features } from './features.ts'
+import { type OpenFace, openFace } from './open-face.ts'
 import { glyphOutlines, type Outlines } from './outlines.ts'
 import { fontRuler } from './ruler.ts'
-
-/** A font as the PDF library takes it; nothing else is to be known of it. */
-export type ParsedFont = { readonly parsed: unique symbol }
+import { subsetter } from './subset.ts'
 
 /** All that is known of the faces: how wide words are, what they lack, and what the presses embed. */
 export interface Fonts {
   readonly ruler: Ruler
   readonly covers: Coverage
   readonly outlines: Outlines
-  readonly parsed: (face: Face) => ParsedFont
+  /** Words as the face can set them: printable, and with a stand-in for every character it lacks. */
+  readonly settable: (words: string, face: Face) => string
+  /** The face for the PDF, which sets words with the very glyphs and kerning that the ruler measured. */
+  readonly forPdf: (face: Face) => PdfFont
+  /** A small TTF of the face with these characters, for a browser. */
+  readonly forBrowser: (face: Face, characters: Iterable<string>) => Promise<Uint8Array>
 }
+
+/** A font as the PDF library takes it; nothing else is to be known of it. */
+export type PdfFont = { readonly parsed: unique symbol }
 
 /**
  * Reads every face through `read`, which is given the path of a file among the installed packages, such as
@@ -26,24 +34,40 @@ export async function loadFonts(read: (packagePath: string) => Promise<Uint8Arra
     ...faces.map(async face => [face, await read(faceFiles[face].path)] as const),
   ])
   const bytes = new Map(files)
-  const font = once((face: Face) => create(bytes.get(face) as Buffer) as Font)
+  const open = once((face: Face) => openFace(create(bytes.get(face) as Buffer) as Font))
+  const harfbuzz = once((path: string) => read(path).then(subsetter))
   return {
-    ruler: fontRuler(font),
-    covers: coverage(font),
-    outlines: glyphOutlines(font),
-    parsed: face => font(face) as unknown as ParsedFont,
+    ruler: fontRuler(open),
+    covers: coverage(open),
+    outlines: glyphOutlines(open),
+    settable: (words, face) => open(face).settable(words),
+    forPdf: once((face: Face) => pdfFont(open(face))),
+    forBrowser: async (face, characters) => {
+      const subset = await harfbuzz('harfbuzzjs/dist/harfbuzz-subset.wasm')
+      return subset(bytes.get(face) as Uint8Array, characters)
+    },
   }
 }
 
 const faces = Object.keys(faceFiles) as Face[]
 
+/** The same font, but for its layout: remembered, and copied because pdfkit scales positions in place. */
+function pdfFont({ font, run }: OpenFace): PdfFont {
+  const layout = (words: string, features: Features) => {
+    const { glyphs, positions, advance } = run(words, features)
+    return {
+      glyphs: glyphs as Glyph[],
+      positions: positions.map(position => ({ ...position })) as GlyphPosition[],
+      advanceWidth: advance,
+    }
+  }
+  return Object.create(font, { layout: { value: layout } }) as PdfFont
+}
+
 function once<Key, Value>(make: (key: Key) => Value): (key: Key) => Value {
   const made = new Map<Key, Value>()
   return key => {
-    const before = made.get(key)
-    if (before !== undefined) return before
-    const value = make(key)
-    made.set(key, value)
-    return value
+    if (!made.has(key)) made.set(key, make(key))
+    return made.get(key) as Value
   }
 }

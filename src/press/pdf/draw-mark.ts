@@ -1,6 +1,8 @@
-import type { Fill, Group, Mark, PathStep, Pen } from '../../sheets/index.ts'
+import type { Fill, Mark, PathStep, Pen, Point } from '../../sheets/index.ts'
 import type { Fonts } from '../fonts/index.ts'
 import { round } from '../round.ts'
+import { seen } from '../seen.ts'
+import { drawGroup } from './draw-group.ts'
 import { drawText } from './draw-text.ts'
 import type { Pdf } from './pdfkit.ts'
 import type { Structure } from './structure.ts'
@@ -12,6 +14,10 @@ export interface Press {
   readonly tags: Structure
   /** The name of each page's destination, by the page's id. */
   readonly destinations: ReadonlyMap<string, string>
+  /** The ink as it is printed: that of the paper is left bare. */
+  readonly ink: (ink: string) => string
+  /** How far the groups around have moved what is drawn, in millimetres. */
+  readonly origin: Point
 }
 
 /** Draws a mark at its place in the page and in the reading order. */
@@ -19,13 +25,13 @@ export function drawMark(press: Press, mark: Mark): void {
   const { pdf } = press
   switch (mark.kind) {
     case 'line':
-      inked(press, mark, () => traceLine(pdf, mark))
+      drawInked(press, mark, () => traceLine(pdf, mark))
       break
     case 'path':
-      inked(press, mark, () => tracePath(pdf, mark.steps))
+      drawInked(press, mark, () => tracePath(pdf, mark.steps))
       break
     case 'circle':
-      inked(press, mark, () => pdf.circle(round(mark.at.x), round(mark.at.y), round(mark.radius)))
+      drawCircle(press, mark)
       break
     case 'text':
       drawText(press, mark)
@@ -40,27 +46,14 @@ export function drawMark(press: Press, mark: Mark): void {
 
 /** Traces a path without inking it. */
 export function tracePath(pdf: Pdf, steps: readonly PathStep[]): void {
-  for (const step of steps) {
-    switch (step[0]) {
-      case 'M':
-        pdf.moveTo(round(step[1]), round(step[2]))
-        break
-      case 'L':
-        pdf.lineTo(round(step[1]), round(step[2]))
-        break
-      case 'C':
-        pdf.bezierCurveTo(...(step.slice(1).map(n => round(n as number)) as Six))
-        break
-      case 'Z':
-        pdf.closePath()
-        break
-      default:
-        never(step)
-    }
+  for (const [letter, ...numbers] of steps) {
+    const [a = 0, b = 0, c = 0, d = 0, x = 0, y = 0] = numbers.map(round)
+    if (letter === 'M') pdf.moveTo(a, b)
+    else if (letter === 'L') pdf.lineTo(a, b)
+    else if (letter === 'C') pdf.bezierCurveTo(a, b, c, d, x, y)
+    else pdf.closePath()
   }
 }
-
-type Six = [number, number, number, number, number, number]
 
 function traceLine(pdf: Pdf, { points, closed = false }: Extract<Mark, { kind: 'line' }>): void {
   points.forEach(({ x, y }, index) => {
@@ -70,38 +63,23 @@ function traceLine(pdf: Pdf, { points, closed = false }: Extract<Mark, { kind: '
   if (closed) pdf.closePath()
 }
 
-function drawGroup(press: Press, group: Group): void {
-  const { pdf, tags } = press
-  const inside = () => {
-    for (const mark of group.marks) drawMark(press, mark)
-  }
-  const moved = () => {
-    if (!group.offset && !group.clip && group.opacity === undefined) return inside()
-    tags.endPage()
-    pdf.save()
-    if (group.offset) pdf.transform(1, 0, 0, 1, round(group.offset.x), round(group.offset.y))
-    if (group.clip) {
-      tracePath(pdf, group.clip)
-      pdf.clip()
-    }
-    inside()
-    tags.endPage()
-    pdf.restore()
-  }
-  if (group.tag) tags.within(group.tag, () => undefined, moved)
-  else moved()
+function drawCircle(press: Press, circle: Extract<Mark, { kind: 'circle' }>): void {
+  const [x, y, radius] = [round(circle.at.x), round(circle.at.y), round(circle.radius)]
+  // A circle of no radius: SVG draws none, PDF would leave a dot.
+  if (radius > 0) drawInked(press, circle, () => press.pdf.circle(x, y, radius))
 }
 
-function inked(
-  { pdf, tags }: Press,
-  { pen, fill }: { readonly pen?: Pen; readonly fill?: Fill },
+function drawInked(
+  { pdf, tags, ink }: Press,
+  mark: { readonly pen?: Pen; readonly fill?: Fill },
   trace: () => void,
 ): void {
+  const { pen, fill } = seen(mark)
   if (!pen && !fill) return
-  tags.draw(() => {
+  tags.lines(() => {
     pdf.save()
-    if (fill) pdf.fillColor(fill.ink).fillOpacity(fill.opacity ?? 1)
-    if (pen) takePen(pdf, pen)
+    if (fill) takeFill(pdf, { ...fill, ink: ink(fill.ink) })
+    if (pen) takePen(pdf, { ...pen, ink: ink(pen.ink) })
     trace()
     if (pen && fill) pdf.fillAndStroke()
     else if (pen) pdf.stroke()
@@ -110,13 +88,19 @@ function inked(
   })
 }
 
+function takeFill(pdf: Pdf, { ink, opacity = 1 }: Fill): void {
+  pdf.fillColor(ink)
+  if (opacity !== 1) pdf.fillOpacity(round(opacity))
+}
+
 function takePen(pdf: Pdf, { ink, width, dash, cap, join, opacity = 1 }: Pen): void {
-  pdf.strokeColor(ink).strokeOpacity(opacity).lineWidth(round(width))
+  pdf.strokeColor(ink).lineWidth(round(width))
+  if (opacity !== 1) pdf.strokeOpacity(round(opacity))
   if (dash) pdf.addContent(`[${dash.map(round).join(' ')}] 0 d`)
   if (cap) pdf.lineCap(cap)
   if (join) pdf.lineJoin(join)
 }
 
 function never(mark: never): never {
-  throw new Error(`No way to draw ${JSON.stringify(mark)}`)
+  throw new Error(`No way to print ${JSON.stringify(mark)}`)
 }

@@ -1,28 +1,30 @@
 import type { Tag } from '../../sheets/index.ts'
-import { printable } from '../words.ts'
-import type { Content, Element, Pdf } from './pdfkit.ts'
+import { elementOptions, finishAttributes, type PageBox } from './element.ts'
+import type { Element, Pdf } from './pdfkit.ts'
 
-/** Rectangle on the page, in points from its upper left corner: left, top, right, bottom. */
-export type Bounds = readonly [number, number, number, number]
-
-/** Writes the structure of a tagged document while its marks are drawn. */
+/** Writes the structure of a tagged document while its marks are drawn: reading order is drawing order. */
 export interface Structure {
-  /** Draws something at its place in the reading order: in the innermost open tag, or as an artifact. */
-  draw(paint: () => void): void
-  /** Opens a tag, does `inside`, closes it. `bounds` are a figure's. */
-  within(tag: Tag, bounds: () => Bounds | undefined, inside: () => void): void
-  /** The innermost open element, made if nothing was drawn in it yet; undefined in an artifact. */
+  /** Paints words: the content of the innermost open tag, or an artifact outside every tag. */
+  words(paint: () => void): void
+  /** Paints lines and areas: the same, but in tags that only hold other tags they are artifacts. */
+  lines(paint: () => void): void
+  /** Paints what stands for nothing by itself, such as a halo: an artifact unless it is part of a figure. */
+  ground(paint: () => void): void
+  /** Opens a tag, does `inside`, closes it. The box is a figure's place on the page. */
+  within(tag: Tag, box: () => PageBox | undefined, inside: () => void): void
+  /** The element of the innermost open tag, if anything has been drawn in it. */
   current(): Element | undefined
-  /** No marked content goes on over the end of a page. */
-  endPage(): void
+  isArtifact(): boolean
+  /** Ends marked content, which must not go on over a change of page or of the graphics state. */
+  pause(): void
   end(): void
 }
 
-/** An open tag. Its element is made when first something is drawn in it, so that none is empty. */
+/** An open tag. Its element is made when something is first drawn in it, so that none is empty. */
 interface Open {
   readonly tag: Tag
   readonly parent: Open | undefined
-  readonly bounds: () => Bounds | undefined
+  readonly box: () => PageBox | undefined
   element: Element | undefined
 }
 
@@ -31,69 +33,77 @@ export function structure(pdf: Pdf): Structure {
   pdf.addStructure(root)
   const kept = new Map<string, Element>()
   let open: Open | undefined
-  let running: { readonly of: Element | 'Artifact' } | undefined
+  let running: Element | 'Artifact' | undefined
+  let isPainting = false
 
-  function element(of: Open | undefined): Element {
-    if (!of) return root
-    of.element ??= make(of)
-    return of.element
+  function elementOf(tag: Open | undefined): Element {
+    if (!tag) return root
+    tag.element ??= (tag.tag.key === undefined ? undefined : kept.get(tag.tag.key)) ?? make(tag)
+    return tag.element
   }
 
-  function make(of: Open): Element {
-    const { key } = of.tag
-    const before = key === undefined ? undefined : kept.get(key)
-    if (before) return before
-    const parent = element(of.parent)
-    const made = pdf.struct(of.tag.role, elementOptions(of.tag, of.bounds()))
-    tableAttributes(made, of.tag)
-    parent.add(made)
-    if (key !== undefined) kept.set(key, made)
-    return made
+  function make({ tag, parent, box }: Open): Element {
+    const element = pdf.struct(tag.role, elementOptions(tag, box()))
+    finishAttributes(element, tag)
+    elementOf(parent).add(element)
+    if (tag.key !== undefined) kept.set(tag.key, element)
+    return element
   }
 
-  function stop(): void {
+  function pause(): void {
     if (running) pdf.endMarkedContent()
     running = undefined
   }
 
-  return {
-    draw(paint) {
-      const of = open === undefined || inArtifact(open) ? 'Artifact' : element(open)
-      if (running?.of !== of) {
-        stop()
-        if (of === 'Artifact') pdf.markContent('Artifact', { type: 'Layout' })
-        else of.add(pdf.markStructureContent((open as Open).tag.role) as Content)
-        running = { of }
-      }
+  function paintIn(tag: Open | undefined, paint: () => void): void {
+    // Inside a translucent group the whole is already marked, and marks may not nest.
+    if (isPainting) {
       paint()
-    },
-    within(tag, bounds, inside) {
-      open = { tag, parent: open, bounds, element: undefined }
+      return
+    }
+    const place = tag ? elementOf(tag) : 'Artifact'
+    if (running !== place) {
+      pause()
+      if (place === 'Artifact') pdf.markContent('Artifact', { type: 'Layout' })
+      else place.add(pdf.markStructureContent((tag as Open).tag.role))
+      running = place
+    }
+    isPainting = true
+    paint()
+    isPainting = false
+  }
+
+  return {
+    words: paint => paintIn(readable(open), paint),
+    lines: paint => paintIn(open && holders.has(open.tag.role) ? undefined : readable(open), paint),
+    ground: paint => paintIn(isFigure(open) ? readable(open) : undefined, paint),
+    within(tag, box, inside) {
+      if (isPainting) throw new Error(`A ${tag.role} stands inside a group with an opacity of its own`)
+      const here: Open = { tag, parent: open, box, element: undefined }
+      open = here
       inside()
-      open = open.parent
+      open = here.parent
+      // A link's annotation is of the page on which its element ends, so it can't be left open for later.
+      if (tag.role === 'Link') here.element?.end()
     },
-    current: () => (open === undefined || inArtifact(open) ? undefined : element(open)),
-    endPage: stop,
+    current: () => open?.element,
+    isArtifact: () => readable(open) === undefined,
+    pause,
     end: () => root.end(),
   }
 }
 
-function inArtifact(open: Open | undefined): boolean {
-  return open !== undefined && (open.tag.role === 'Artifact' || inArtifact(open.parent))
+/** Tags that hold other tags and no content of their own. */
+const holders: ReadonlySet<Tag['role']> = new Set<Tag['role']>([
+  ...(['Sect', 'Div', 'L', 'LI', 'Table', 'THead', 'TBody', 'TR'] as const),
+])
+
+/** The tag itself, unless it or one around it is an artifact. */
+function readable(open: Open | undefined): Open | undefined {
+  for (let at = open; at; at = at.parent) if (at.tag.role === 'Artifact') return undefined
+  return open
 }
 
-function elementOptions({ role, alt, actual, scope }: Tag, bounds: Bounds | undefined): object {
-  return {
-    ...(alt === undefined ? {} : { alt: printable(alt) }),
-    ...(actual === undefined ? {} : { actual: printable(actual) }),
-    ...(scope === undefined ? {} : { scope }),
-    ...(role === 'Figure' && bounds ? { bbox: bounds } : {}),
-  }
-}
-
-// pdfkit has no word for a cell that spans columns; its element's dictionary takes one.
-function tableAttributes(element: Element, { columns }: Tag): void {
-  if (columns === undefined || columns === 1) return
-  const attributes = (element.dictionary.data.A ?? {}) as object
-  element.dictionary.data.A = { ...attributes, O: 'Table', ColSpan: columns }
+function isFigure(open: Open | undefined): boolean {
+  return open !== undefined && (open.tag.role === 'Figure' || isFigure(open.parent))
 }

@@ -1,26 +1,24 @@
-import { millimetresPerPoint, type PaperDocument } from '../../sheets/index.ts'
+import type { PaperDocument, Sheet, Tag } from '../../sheets/index.ts'
 import type { Fonts } from '../fonts/index.ts'
-import { printable } from '../words.ts'
-import { drawMark } from './draw-mark.ts'
+import { hex } from '../ink.ts'
+import { drawMark, type Press } from './draw-mark.ts'
+import { openPdf } from './open-pdf.ts'
 import { addOutline } from './outline.ts'
 import { labelPages } from './page-labels.ts'
+import { pointsPerMillimetre } from './page-scale.ts'
 import type { Pdf } from './pdfkit.ts'
 import { structure } from './structure.ts'
 
 /** A document as a tagged PDF 1.7: its pages in order, its outline, its page labels. */
 export async function toPdf(document: PaperDocument, fonts: Fonts): Promise<Uint8Array> {
-  const { default: PDFDocument } = await import('pdfkit')
-  const pdf = new PDFDocument(options(document) as object) as unknown as Pdf
-  const bytes = gather(pdf)
+  const { pdf, bytes } = await openPdf(document)
   const tags = structure(pdf)
   const destinations = new Map(document.pages.map((page, index) => [page.id, destinationName(index)]))
   document.pages.forEach((page, index) => {
-    pdf.addPage({ size: [points(page.width), points(page.height)], margin: 0 })
+    addPage(pdf, page)
     pdf.addNamedDestination(destinationName(index), 'Fit')
-    // From here on the page is in millimetres, so that its numbers are those of the sheet and of the SVG.
-    pdf.transform(points(1), 0, 0, points(1), 0, 0)
-    for (const mark of page.marks) drawMark({ pdf, fonts, tags, destinations }, mark)
-    tags.endPage()
+    drawPage({ pdf, fonts, tags, destinations, ink: printInk(page), origin: { x: 0, y: 0 } }, page)
+    tags.pause()
   })
   addOutline(pdf, document.outline)
   labelPages(pdf, document.pageLabels)
@@ -29,50 +27,34 @@ export async function toPdf(document: PaperDocument, fonts: Fonts): Promise<Uint
   return bytes
 }
 
-function options({ title, language, subject, date }: PaperDocument): object {
-  return {
-    font: null,
-    autoFirstPage: false,
-    tagged: true,
-    subset: 'PDF/UA',
-    pdfVersion: '1.7',
-    lang: language,
-    displayTitle: true,
-    info: {
-      Title: printable(title),
-      Subject: printable(subject),
-      Creator: 'Crosstree',
-      Producer: 'Crosstree',
-      // pdfkit would stamp the clock. A rig without a revision carries a date that nobody can take for one.
-      CreationDate: new Date(date ? Date.UTC(date.year, date.month - 1, date.day) : 0),
-    },
+// Each page is scaled once to millimetres, so that its numbers are those of the sheet and of the SVG; and its
+// corners are mitred as far as an SVG's are, where PDF by itself goes further.
+function addPage(pdf: Pdf, { width, height }: Sheet): void {
+  const scale = pointsPerMillimetre
+  pdf.addPage({ size: [width * scale, height * scale], margin: 0 })
+  pdf.transform(scale, 0, 0, scale, 0, 0)
+  pdf.miterLimit(4)
+}
+
+function drawPage(press: Press, page: Sheet): void {
+  if (page.marks.some(hasTag)) {
+    for (const mark of page.marks) drawMark(press, mark)
+  } else {
+    const tag: Tag = { role: 'Figure', alt: page.description }
+    drawMark(press, { kind: 'group', tag, marks: page.marks })
   }
 }
 
-function gather(pdf: Pdf): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = []
-    pdf.on('data', chunk => chunks.push(chunk))
-    pdf.on('error', reject)
-    pdf.on('end', () => resolve(joined(chunks)))
-  })
+function hasTag(mark: Sheet['marks'][number]): boolean {
+  return mark.kind === 'group' && (mark.tag !== undefined || mark.marks.some(hasTag))
 }
 
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(chunks.reduce((length, chunk) => length + chunk.length, 0))
-  let at = 0
-  for (const chunk of chunks) {
-    whole.set(chunk, at)
-    at += chunk.length
-  }
-  return whole
+function printInk({ ground }: Sheet): (ink: string) => string {
+  const paper = ground && hex(ground)
+  return ink => (hex(ink) === paper ? '#ffffff' : hex(ink))
 }
 
 // Padded, because pdfkit sorts names as the machine's language would, and readers search them as bytes.
 function destinationName(page: number): string {
   return `page-${String(page).padStart(6, '0')}`
-}
-
-function points(millimetres: number): number {
-  return millimetres / millimetresPerPoint
 }

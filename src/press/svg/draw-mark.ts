@@ -1,31 +1,45 @@
 import type { Container, Element } from '@svgdotjs/svg.js'
-import type { Fill, Group, Mark, PathStep, Pen } from '../../sheets/index.ts'
+import type { Fill, Mark, PathStep, Pen } from '../../sheets/index.ts'
+import type { Fonts } from '../fonts/index.ts'
+import { hex } from '../ink.ts'
 import { round } from '../round.ts'
-import { printable } from '../words.ts'
+import { seen } from '../seen.ts'
+import { drawGroup } from './draw-group.ts'
 import { drawText } from './draw-text.ts'
 import type { Identify } from './identify.ts'
 
+/** What every mark of one drawing is drawn with. */
+export interface Drawing {
+  readonly fonts: Fonts
+  readonly identify: Identify
+}
+
 /** Draws a mark into its parent, in the order of the sheet. */
-export function drawMark(parent: Container, mark: Mark, identify: Identify): void {
+export function drawMark(parent: Container, mark: Mark, drawing: Drawing): void {
   switch (mark.kind) {
     case 'line':
-      finish(drawLine(parent, mark), mark, identify)
+      drawInked(drawLine(parent, mark), mark, drawing)
       break
     case 'path':
-      finish(parent.element('path').attr({ d: pathData(mark.steps) }), mark, identify)
+      drawInked(parent.element('path').attr({ d: pathData(mark.steps) }), mark, drawing)
       break
     case 'circle':
-      finish(drawCircle(parent, mark), mark, identify)
+      drawInked(drawCircle(parent, mark), mark, drawing)
       break
     case 'text':
-      drawText(parent, mark, identify)
+      drawText(parent, mark, drawing)
       break
     case 'group':
-      drawGroup(parent, mark, identify)
+      drawGroup(parent, mark, drawing)
       break
     default:
       never(mark)
   }
+}
+
+/** A path as SVG writes it. */
+export function pathData(steps: readonly PathStep[]): string {
+  return steps.map(([letter, ...numbers]) => letter + numbers.map(round).join(' ')).join('')
 }
 
 function drawLine(parent: Container, { points, closed = false }: Extract<Mark, { kind: 'line' }>): Element {
@@ -37,43 +51,24 @@ function drawCircle(parent: Container, { at, radius }: Extract<Mark, { kind: 'ci
   return parent.element('circle').attr({ cx: `${round(at.x)}`, cy: `${round(at.y)}`, r: `${round(radius)}` })
 }
 
-function drawGroup(parent: Container, group: Group, identify: Identify): void {
-  const g = parent.group()
-  if (group.id !== undefined) g.attr({ id: identify(group.id) })
-  if (group.title !== undefined) g.element('title').words(printable(group.title))
-  if (group.offset) g.attr({ transform: `translate(${round(group.offset.x)} ${round(group.offset.y)})` })
-  if (group.opacity !== undefined) g.attr({ opacity: `${round(group.opacity)}` })
-  if (group.clip) clip(g, group.clip, identify)
-  for (const mark of group.marks) drawMark(g, mark, identify)
-}
-
-// The shape stands inside the group it cuts, so it moves with the group's offset.
-function clip(g: Container, steps: readonly PathStep[], identify: Identify): void {
-  const id = identify('clip')
-  const shape = g.element('clipPath')
-  shape.attr({ id })
-  shape.element('path').attr({ d: pathData(steps) })
-  g.attr({ 'clip-path': `url(#${id})` })
-}
-
-function finish(
+function drawInked(
   element: Element,
-  { id, pen, fill }: { readonly id?: string; readonly pen?: Pen; readonly fill?: Fill },
-  identify: Identify,
+  mark: { readonly id?: string; readonly pen?: Pen; readonly fill?: Fill },
+  { identify }: Drawing,
 ): void {
-  if (id !== undefined) element.attr({ id: identify(id) })
-  element.attr({ fill: fill?.ink ?? 'none' })
+  const { pen, fill } = seen(mark)
+  if (mark.id !== undefined) element.attr({ id: identify(mark.id) })
+  element.attr({ fill: fill ? hex(fill.ink) : 'none' })
   if (fill?.opacity !== undefined) element.attr({ 'fill-opacity': `${round(fill.opacity)}` })
-  if (!pen) return
-  element.attr({ stroke: pen.ink, 'stroke-width': `${round(pen.width)}` })
-  if (pen.dash) element.attr({ 'stroke-dasharray': pen.dash.map(round).join(' ') })
-  if (pen.cap) element.attr({ 'stroke-linecap': pen.cap })
-  if (pen.join) element.attr({ 'stroke-linejoin': pen.join })
-  if (pen.opacity !== undefined) element.attr({ 'stroke-opacity': `${round(pen.opacity)}` })
+  if (pen) takePen(element, pen)
 }
 
-function pathData(steps: readonly PathStep[]): string {
-  return steps.map(([letter, ...numbers]) => letter + numbers.map(round).join(' ')).join('')
+function takePen(element: Element, { ink, width, dash, cap, join, opacity }: Pen): void {
+  element.attr({ stroke: hex(ink), 'stroke-width': `${round(width)}` })
+  if (dash) element.attr({ 'stroke-dasharray': dash.map(round).join(' ') })
+  if (cap) element.attr({ 'stroke-linecap': cap })
+  if (join) element.attr({ 'stroke-linejoin': join })
+  if (opacity !== undefined) element.attr({ 'stroke-opacity': `${round(opacity)}` })
 }
 
 function never(mark: never): never {

@@ -1,53 +1,56 @@
 import type { Container, Element } from '@svgdotjs/svg.js'
 import { millimetresPerPoint, type TextMark } from '../../sheets/index.ts'
 import { faceFiles } from '../fonts/index.ts'
+import { hex } from '../ink.ts'
 import { round } from '../round.ts'
-import { textStart } from '../text-start.ts'
+import { checkWidth, textStart } from '../text-start.ts'
 import { printable } from '../words.ts'
-import type { Identify } from './identify.ts'
+import type { Drawing } from './draw-mark.ts'
+import { families } from './families.ts'
 
 /** Words on their baseline; under them, where they have a halo, a stroked copy that nobody reads aloud. */
-export function drawText(parent: Container, mark: TextMark, identify: Identify): void {
+export function drawText(parent: Container, mark: TextMark, { fonts, identify }: Drawing): void {
   const words = printable(mark.words)
-  if (words.trim() === '') return
+  if (words === '') return
+  checkWidth(mark, fonts.ruler)
+  // A copy and not a stroke painted first: not every program knows the order of painting.
   if (mark.halo) {
     place(parent, mark, words).attr({
       'aria-hidden': 'true',
-      fill: mark.halo.ink,
-      stroke: mark.halo.ink,
+      fill: 'none',
+      stroke: hex(mark.halo.ink),
       'stroke-width': `${round(mark.halo.width)}`,
       'stroke-linejoin': 'round',
     })
   }
-  const text = place(parent, mark, words).attr({ fill: mark.ink })
+  const text = place(parent, mark, words).attr({ fill: hex(mark.ink) })
   if (mark.id !== undefined) text.attr({ id: identify(mark.id) })
 }
 
 function place(parent: Container, mark: TextMark, words: string): Element {
-  const { face, size, tracking } = mark.type
-  const { family, weight, style } = faceFiles[face]
-  const start = textStart(mark)
+  const { size, tracking, tabular } = mark.type
+  const { x, y } = textStart(mark)
   const text = parent.plain(words).attr({
-    x: `${round(start.x)}`,
-    y: `${round(start.y)}`,
-    'font-family': fallbacks[family],
+    x: `${round(x)}`,
+    y: `${round(y)}`,
+    ...faceAttributes(mark),
     'font-size': `${round(size * millimetresPerPoint)}`,
-    'font-weight': `${weight}`,
-    // A face that isn't there must not push words over their neighbours.
+    // A fallback font must not push words over their neighbours.
     textLength: `${round(mark.width)}`,
     lengthAdjust: 'spacing',
   })
-  if (style === 'italic') text.attr({ 'font-style': style })
+  if (tabular) text.attr({ 'font-variant': 'lining-nums tabular-nums' })
   if (tracking) text.attr({ 'letter-spacing': `${round(tracking * size * millimetresPerPoint)}` })
   if (/^ | {2}| $/.test(words)) text.attr({ 'xml:space': 'preserve' })
-  if (mark.turn) {
-    text.attr({ transform: `rotate(${round(-mark.turn)} ${round(start.x)} ${round(start.y)})` })
-  }
+  if (mark.turn) text.attr({ transform: `rotate(${round(-mark.turn)} ${round(x)} ${round(y)})` })
   return text
 }
 
-const fallbacks = {
-  Spectral: 'Spectral, Georgia, serif',
-  'Spectral SC': 'Spectral SC, Georgia, serif',
-  'Fira Sans Condensed': 'Fira Sans Condensed, Arial Narrow, sans-serif',
-} as const
+function faceAttributes({ type }: TextMark): object {
+  const { family, weight, style } = faceFiles[type.face]
+  return {
+    'font-family': families[family],
+    ...(weight === 400 ? {} : { 'font-weight': `${weight}` }),
+    ...(style === 'italic' ? { 'font-style': style } : {}),
+  }
+}

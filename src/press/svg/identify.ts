@@ -4,10 +4,13 @@ export type Identify = (address: string) => string
 /** A fresh set of ids, for one drawing. */
 export function identify(): Identify {
   const taken = new Set<string>()
+  const given = new Map<string, number>()
   return address => {
     const base = elementId(address)
-    let id = base
-    for (let again = 2; taken.has(id); again++) id = `${base}..${again}`
+    let count = (given.get(base) ?? 0) + 1
+    let id = count === 1 ? base : `${base}..${count}`
+    while (taken.has(id)) id = `${base}..${++count}`
+    given.set(base, count)
     taken.add(id)
     return id
   }
@@ -15,6 +18,6 @@ export function identify(): Identify {
 
 /** The id an address gets where it is drawn first: itself, save for characters that no id may hold. */
 export function elementId(address: string): string {
-  const id = address.replace(/[^\p{L}\p{N}._-]/gu, '_')
+  const id = address.normalize('NFC').replace(/[^\p{L}\p{N}._-]|[\u{10000}-\u{10ffff}]/gu, '_')
   return /^[\p{L}_]/u.test(id) ? id : `_${id}`
 }

@@ -1,0 +1,89 @@
+import type { Font, Glyph, GlyphPosition } from 'fontkit'
+import { printable } from '../words.ts'
+import type { Features } from './features.ts'
+
+/** Glyphs in their order, and for each how far it moves the pen, in font units. */
+export interface Run {
+  readonly glyphs: readonly Glyph[]
+  readonly positions: readonly GlyphPosition[]
+  readonly advance: number
+}
+
+/** One parsed face, which remembers what it has shaped. */
+export interface OpenFace {
+  readonly font: Font
+  has(character: string): boolean
+  /** Words as this face can set them: printable, and with a stand-in for every character it lacks. */
+  settable(words: string): string
+  run(words: string, features: Features): Run
+}
+
+export function openFace(font: Font): OpenFace {
+  const characters = new Set(font.characterSet)
+  const has = (character: string) => characters.has(character.codePointAt(0) as number)
+  // Both boxes are drawn as a letter of their own, which PDF/UA wants: it forbids the font's "no glyph" glyph.
+  const box = has('□') ? '□' : '◊'
+  const settable = (words: string) => withStandIns(printable(words), has, box)
+  const shapers = new Map<Features, (words: string) => Run>()
+  return {
+    font,
+    has,
+    settable,
+    run(words, features) {
+      let shaper = shapers.get(features)
+      if (!shaper) {
+        shaper = wordByWord(text => shape(font, text, features))
+        shapers.set(features, shaper)
+      }
+      return shaper(settable(words))
+    },
+  }
+}
+
+/** A character that looks and means the same, for those that a face may well lack. */
+export function nearTwin(character: string): string | undefined {
+  if (/\p{Zs}/u.test(character)) return ' '
+  return /[\u2010\u2011]/.test(character) ? '-' : undefined
+}
+
+function withStandIns(words: string, has: (character: string) => boolean, box: string): string {
+  if (/^[\x20-\x7e]*$/.test(words)) return words
+  return Array.from(words, character => (has(character) ? character : (nearTwin(character) ?? box))).join('')
+}
+
+/**
+ * Shapes words one at a time, each with the spaces beside it, and remembers them: a sheet's names are made
+ * of few words, and shaping is by far the slowest thing here. Kerning and ligatures in these faces reach no
+ * further than the space, which a test holds against shaping the whole.
+ */
+function wordByWord(shapeText: (text: string) => Run): (words: string) => Run {
+  const known = new Map<string, Run>()
+  const remembered = (text: string) => {
+    let run = known.get(text)
+    if (!run) {
+      run = shapeText(text)
+      known.set(text, run)
+    }
+    return run
+  }
+  return words => {
+    const parts = words.split(' ')
+    const glyphs: Glyph[] = []
+    const positions: GlyphPosition[] = []
+    parts.forEach((part, index) => {
+      const run = remembered(` ${part}${index < parts.length - 1 ? ' ' : ''}`)
+      const end = index < parts.length - 1 ? run.glyphs.length - 1 : run.glyphs.length
+      for (let i = index === 0 ? 1 : 0; i < end; i++) {
+        glyphs.push(run.glyphs[i] as Glyph)
+        positions.push(run.positions[i] as GlyphPosition)
+      }
+    })
+    return { glyphs, positions, advance: positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0) }
+  }
+}
+
+function shape(font: Font, text: string, features: Features): Run {
+  // fontkit takes an object of switches too, though its types know only a list of features to turn on.
+  const { glyphs, positions, advanceWidth } = font.layout(text, features as unknown as string[])
+  return { glyphs, positions, advance: advanceWidth }
+}

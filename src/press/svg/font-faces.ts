@@ -1,0 +1,41 @@
+import type { Face, Mark } from '../../sheets/index.ts'
+import { type Fonts, faceFiles } from '../fonts/index.ts'
+import { printable } from '../words.ts'
+
+/**
+ * The style sheet that brings the fonts of these marks along: of each face the characters in use, in the
+ * file itself, so that a drawing looks the same wherever it is opened and asks no network for anything.
+ */
+export async function fontFaces(marks: readonly Mark[], fonts: Fonts): Promise<string> {
+  const used = new Map<Face, Set<string>>()
+  collect(marks, used)
+  // Sorted, so that the file doesn't depend on which mark comes first.
+  const faces = [...used].sort(([one], [other]) => (one < other ? -1 : 1))
+  const rules = await Promise.all(
+    faces.map(async ([face, characters]) => rule(face, await fonts.forBrowser(face, [...characters].sort()))),
+  )
+  return rules.join('')
+}
+
+function collect(marks: readonly Mark[], used: Map<Face, Set<string>>): void {
+  for (const mark of marks) {
+    if (mark.kind === 'group') collect(mark.marks, used)
+    if (mark.kind !== 'text') continue
+    const { face } = mark.type
+    const characters = used.get(face) ?? new Set()
+    used.set(face, characters)
+    for (const character of printable(mark.words)) characters.add(character)
+  }
+}
+
+function rule(face: Face, font: Uint8Array): string {
+  const { family, weight, style } = faceFiles[face]
+  const source = `url(data:font/ttf;base64,${base64(font)})`
+  return `@font-face{font-family:'${family}';font-weight:${weight};font-style:${style};src:${source}}`
+}
+
+function base64(bytes: Uint8Array): string {
+  let letters = ''
+  for (const byte of bytes) letters += String.fromCharCode(byte)
+  return btoa(letters)
+}
