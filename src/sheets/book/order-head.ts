@@ -1,0 +1,102 @@
+import type { Order } from '../../evolve/index.ts'
+import { lettered } from '../lettered.ts'
+import type { Mark, Point } from '../sheet.ts'
+import { capHeight, type Ruler } from '../typeface.ts'
+import { actionBlock, actionMark } from './action-mark.ts'
+import { type Block, type DrawnPiece, flow, type Piece, setLine, words } from './flow.ts'
+import { across, type OrderSetting } from './order-layout.ts'
+import { level, pageTitle, paragraph } from './page-parts.ts'
+import { type SideMark, sideMark, sideMarkWidth } from './side-mark.ts'
+import { stateWords } from './state-words.ts'
+import { artifact, tagged } from './tagged.ts'
+import { black, rule, type, white } from './type.ts'
+
+const titleBaseline = 25.6
+
+/** The head of a working order: its title, the state and the hands, the key for both tacks, and the two bars. */
+export function orderHead(order: Order, title: string, set: OrderSetting): Block {
+  const { ruler } = set.book.setting
+  const heading = pageTitle(title, ruler, titleBaseline)
+  const state = paragraph(stateWords(order, set.book), titleBaseline + 5.6, ruler)
+  const top = (state.lines === 0 ? titleBaseline : state.bottom) + 2.7
+  const key = tackKey(top, ruler)
+  const bars = barsAt(key.bottom + 2, ruler)
+  return {
+    marks: [...heading.marks, ...state.marks, ...key.marks, ...bars.marks],
+    bottom: bars.bottom,
+    lines: 1,
+  }
+}
+
+/** 'Wind from starboard W = S, L = P', and the other tack: printed once on every order. */
+function tackKey(y: number, ruler: Ruler): Block {
+  const baseline = y + 3.75
+  const bottom = baseline + 1.75
+  const half = (x: number, from: string, weather: SideMark, lee: SideMark): Mark => {
+    const pieces: readonly Piece[] = [
+      words(`Wind from ${from} `, type.workingAddress),
+      side('W', ruler),
+      words(' = ', type.working),
+      side(weather, ruler),
+      words('  ', type.working),
+      side('L', ruler),
+      words(' = ', type.working),
+      side(lee, ruler),
+    ]
+    const [line] = flow(pieces, 60, ruler)
+    const sides = `Wind from ${from}: weather is ${sideWord[weather]}, lee is ${sideWord[lee]}.`
+    return tagged('P', line ? setLine(line, { x, y: baseline }, ruler) : [], { actual: sides })
+  }
+  return {
+    marks: [
+      level(0, across.right, y, rule.furniture),
+      half(0, 'starboard', 'S', 'P'),
+      half(62.5, 'port', 'P', 'S'),
+      level(0, across.right, bottom, rule.table),
+    ],
+    bottom,
+    lines: 1,
+  }
+}
+
+const sideWord: Readonly<Record<SideMark, string>> = { P: 'port', S: 'starboard', W: 'weather', L: 'lee' }
+
+const side = (mark: SideMark, ruler: Ruler): DrawnPiece => ({
+  kind: 'drawn',
+  width: sideMarkWidth(mark, type.working.size) + 0.3,
+  marks: at => sideMark(mark, at, type.working.size, ruler),
+})
+
+// The bars head the two columns for the eye; every list says its action to those who listen.
+function barsAt(y: number, ruler: Ruler): Block {
+  const height = 4.65
+  const size = { width: 52, height }
+  const baseline = y + height / 2 + capHeight(type.working) / 2
+  const word = (
+    x: number,
+    text: string,
+    ink: string,
+    anchor: 'start' | 'end',
+    face = type.working as typeof type.working | typeof type.workingOthers,
+  ) => lettered(ruler, { x, y: baseline }, text, face, ink, { anchor })
+  const marks = [
+    ...actionBlock('haul', { x: across.text, y }, size, type.actionWord, ruler),
+    word(across.haul.right, 'hands', white, 'end'),
+    ...actionBlock('ease', { x: 66, y }, size, type.actionWord, ruler),
+    ...orLetGo({ x: across.right - 1.5, y: y + height / 2 }, ruler),
+  ]
+  return { marks: [artifact(marks)], bottom: y + height, lines: 1 }
+}
+
+function orLetGo(right: Point, ruler: Ruler): readonly Mark[] {
+  const baseline = right.y + capHeight(type.actionWord) / 2
+  const word = lettered(ruler, { x: right.x, y: baseline }, 'LET GO', type.actionWord, black, {
+    anchor: 'end',
+  })
+  const mark = { x: right.x - word.width - 2.1, y: right.y }
+  return [
+    lettered(ruler, { x: mark.x - 2.2, y: baseline }, 'or', type.workingOthers, black, { anchor: 'end' }),
+    ...actionMark('let go', mark, 1.25),
+    word,
+  ]
+}

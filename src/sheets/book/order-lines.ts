@@ -1,0 +1,128 @@
+import type { OrderRow } from '../../evolve/index.ts'
+import type { Act } from '../../rig/index.ts'
+import { lettered } from '../lettered.ts'
+import type { Mark, Point } from '../sheet.ts'
+import { actionMark, actWord } from './action-mark.ts'
+import { addressMarks, addressWidth, addressWords } from './address.ts'
+import { type Block, flow, type Piece, setLines, words } from './flow.ts'
+import { type Entry, entriesJoined, entriesOf } from './order-entry.ts'
+import type { OrderSetting } from './order-layout.ts'
+import { artifact, tagged } from './tagged.ts'
+import { black, leading, type } from './type.ts'
+
+/** Where one list of lines stands across the page. */
+export interface ListColumn {
+  /** The middle of the action's mark; undefined where a word-block stands for all of them. */
+  readonly mark: number | undefined
+  readonly address: number
+  readonly name: number
+  readonly right: number
+  readonly showsHands: boolean
+}
+
+/** The entries of rows, joined or not as the page has room. */
+export function entriesSet(
+  rows: readonly OrderRow[],
+  { book, sail, isJoined }: OrderSetting,
+): readonly Entry[] {
+  return isJoined ? entriesJoined(rows, sail, book) : entriesOf(rows, sail, book)
+}
+
+/** A list of lines, a row or more each, from the first baseline `y`; a list of the tags for every action in turn. */
+export function lineList(entries: readonly Entry[], column: ListColumn, y: number, set: OrderSetting): Block {
+  const lists: Mark[] = []
+  let items: Mark[] = []
+  let baseline = y
+  let lines = 0
+  for (const [index, entry] of entries.entries()) {
+    const isFirst = index === 0 || entries[index - 1]?.act !== entry.act
+    if (isFirst && items.length > 0) lists.push(tagged('L', items))
+    if (isFirst) items = []
+    const item = lineItem(entry, column, baseline, set, isFirst)
+    items.push(tagged('LI', item.marks))
+    baseline += item.lines * leading.working
+    lines += item.lines
+  }
+  if (items.length > 0) lists.push(tagged('L', items))
+  return { marks: lists, bottom: y + Math.max(0, lines - 1) * leading.working, lines }
+}
+
+/** One line of a list: its mark, address, name and hands. */
+export function lineItem(
+  entry: Entry,
+  column: ListColumn,
+  y: number,
+  { book }: OrderSetting,
+  isFirst: boolean,
+): Block {
+  const { ruler } = book.setting
+  const place = placed(entry, column, book)
+  const hands =
+    column.showsHands && entry.hands !== undefined
+      ? handsMarks(entry.hands, { x: column.right, y }, book)
+      : []
+  const room = column.right - place.name - (hands.length > 0 ? 5.5 : 0)
+  const name = setLines(
+    flow(namePieces(entry), room, ruler),
+    { x: place.name, y: y + place.drop },
+    leading.working,
+    ruler,
+  )
+  const marks = [
+    ...(column.mark === undefined ? [] : [markOf(entry.act, { x: column.mark, y }, isFirst)]),
+    ...addressOrNone(entry, { x: column.address, y }, book),
+    ...name.marks,
+    ...hands,
+  ]
+  const lines = name.lines + (place.drop > 0 ? 1 : 0)
+  return { marks, bottom: y + (lines - 1) * leading.working, lines: Math.max(1, lines) }
+}
+
+/** How wide an entry is with its name right after its address. */
+export function entryWidth(entry: Entry, { book }: OrderSetting): number {
+  const { ruler } = book.setting
+  const name = namePieces(entry).reduce(
+    (total, piece) => total + (piece.kind === 'words' ? ruler(piece.words, piece.type) : 0),
+    0,
+  )
+  return addressRoom(entry, book) + name
+}
+
+const nameAfter = 1.5
+
+function addressRoom({ address }: Entry, { setting }: OrderSetting['book']): number {
+  const width = address
+    ? addressWidth(address, type.workingAddress, setting.ruler)
+    : setting.ruler('no pin', type.workingOthers)
+  return width + nameAfter
+}
+
+// A wide address pushes its name on, and one that leaves no room for words sends it to the next line.
+function placed(entry: Entry, column: ListColumn, book: OrderSetting['book']) {
+  const after = column.address + addressRoom(entry, book)
+  if (column.right - after < 13) return { name: column.address, drop: leading.working }
+  return { name: Math.max(column.name, after), drop: 0 }
+}
+
+function addressOrNone({ address }: Entry, at: Point, { setting }: OrderSetting['book']): readonly Mark[] {
+  if (!address) return [lettered(setting.ruler, at, 'no pin ', type.workingOthers, black)]
+  const marks = addressMarks(address, at, type.workingAddress, setting.ruler)
+  return [tagged('Span', marks, { actual: `${addressWords(address)} ` })]
+}
+
+function namePieces({ name, station }: Entry): readonly Piece[] {
+  if (station === undefined) return [words(`${name} `, type.working)]
+  return [words(`${name} ${station} `, type.workingOthers)]
+}
+
+function handsMarks(hands: number, at: Point, { setting }: OrderSetting['book']): readonly Mark[] {
+  const mark = lettered(setting.ruler, at, String(hands), type.workingAddress, black, { anchor: 'end' })
+  return [tagged('Span', [mark], { actual: `${hands} ${hands === 1 ? 'hand' : 'hands'}` })]
+}
+
+// Heard once at the head of its list; the marks of the lines after it only repeat it to the eye.
+function markOf(act: Act, { x, y }: Point, isFirst: boolean): Mark {
+  if (act === 'stand by') return artifact([])
+  const marks = actionMark(act, { x, y: y - 1.22 }, act === 'hold' || act === 'tend' ? 1.2 : 1.32)
+  return isFirst ? tagged('Lbl', [tagged('Span', marks, { actual: `${actWord[act]}: ` })]) : artifact(marks)
+}
