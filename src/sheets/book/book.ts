@@ -16,4 +16,6 @@ export interface Book {
    * in the first round no page has a number yet. So no page may lay out more or less for knowing one.
    */
   readonly pageOf: (key: string) => number | undefined
+  /** How many pages the book has; undefined in the first round. */
+  readonly pageCount: number | undefined
 }

@@ -1,9 +1,5 @@
+import { dateWords, unsoundWords as unsoundIn } from '../revision-words.ts'
 import type { Book } from './book.ts'
-
-// Papers speak English until the words of a page are a table of their own.
-const months = 'January February March April May June July August September October November December'.split(
-  ' ',
-)
 
 /** Which edition of the rig a paper shows, as far as the text says: 'Revision C', '14 March 2027', '7f3a 91c2'. */
 export interface EditionParts {
@@ -19,14 +15,13 @@ export function editionParts({ rig, setting }: Book): EditionParts {
   const { digest, errors } = setting.imprint
   return {
     mark: revision && `Revision ${revision.mark}`,
-    date: revision && `${revision.day} ${months[revision.month - 1] ?? ''} ${revision.year}`,
+    date: revision && dateWords(revision),
     digest: errors === 0 ? digest.replace('-', ' ') : undefined,
   }
 }
 
 /** 'From a rig with 3 errors', or undefined for a sound rig. */
 export function unsoundWords({ setting }: Book): string | undefined {
-  const { errors } = setting.imprint
-  if (errors === 0) return undefined
-  return `From a rig with ${errors} ${errors === 1 ? 'error' : 'errors'}`
+  const words = unsoundIn(setting.imprint)
+  return words && words.charAt(0).toUpperCase() + words.slice(1)
 }

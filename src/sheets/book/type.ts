@@ -21,6 +21,11 @@ export const rule = {
 /** Type of the handbook, a role a line. Nothing is set smaller than `smallest`. */
 export const type = {
   station: { face: 'Spectral Bold', size: 54 },
+  coverVessel: { face: 'Spectral SC Medium', size: 17, tracking: 0.08 },
+  coverRig: { face: 'Spectral Medium Italic', size: 12.5 },
+  coverKind: { face: 'Spectral Medium', size: 20 },
+  cover: { face: 'Fira Sans Condensed', size: 11 },
+  coverStrong: { face: 'Fira Sans Condensed SemiBold', size: 11 },
   title: { face: 'Spectral Bold', size: 20 },
   titleLong: { face: 'Spectral Bold', size: 19 },
   titleContinued: { face: 'Spectral Medium Italic', size: 12 },
