@@ -1,4 +1,3 @@
-export { inFileOrder } from './in-file-order.ts'
 export { judge } from './judge.ts'
 export { rules } from './list.ts'
 export type { Draft, Rule, Ship } from './rule.ts'

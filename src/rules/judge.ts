@@ -1,21 +1,17 @@
 import type { Finding } from '../findings/index.ts'
-import type { Figures } from '../reckon/index.ts'
-import type { Rig } from '../rig/index.ts'
 import { allowed, type Judged } from './allow.ts'
-import { inFileOrder } from './in-file-order.ts'
 import { rules } from './list.ts'
 import type { Draft, Rule, Ship } from './rule.ts'
 
 /**
- * Judges a rig by every rule: findings in the order of the text, what the rig allows lowered to notes. Findings of
- * earlier stages, where they are handed in, are returned among them, and what only follows from one of them is
- * left out.
+ * Judges a ship by every rule. Returns the findings of the stages before with its own: what only follows from one
+ * of them is left out, and what the rig allows is lowered to a note.
  */
-export function judge(rig: Rig, figures: Figures, earlier: readonly Finding[] = []): readonly Finding[] {
-  const explained = new Set(earlier.flatMap(finding => finding.explains ?? []))
-  const judged = rules.flatMap(rule => judgedBy(rule, { rig, figures }, explained))
-  const before = earlier.map(finding => ({ finding, about: finding.explains ?? [] }))
-  return inFileOrder(rig.sources, allowed(rig, [...before, ...judged]))
+export function judge(ship: Ship, before: readonly Finding[]): readonly Finding[] {
+  const explained = new Set(before.flatMap(finding => finding.explains ?? []))
+  const judged = rules.flatMap(rule => judgedBy(rule, ship, explained))
+  const found = before.map(finding => ({ finding, about: finding.explains ?? [] }))
+  return allowed(ship.rig, [...found, ...judged])
 }
 
 /** One rule's findings, less those that follow from what is explained already; then it explains its own. */

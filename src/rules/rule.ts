@@ -1,11 +1,13 @@
+import type { Evolutions } from '../evolve/index.ts'
 import type { Finding, Severity, Slug } from '../findings/index.ts'
 import type { Figures } from '../reckon/index.ts'
 import type { Rig } from '../rig/index.ts'
 
-/** What a rule has before it: the rig as written, and what was reckoned from it. */
+/** What a rule has before it: the rig as written, and what was reckoned and derived from it. */
 export interface Ship {
   readonly rig: Rig
   readonly figures: Figures
+  readonly evolutions: Evolutions
 }
 
 /** What a rule reports: a finding that doesn't yet carry the rule's name. */

@@ -4,6 +4,7 @@ import { freePinsNear } from '../free-pins.ts'
 import { aboutLine, pairSubject, placeName, sentence, subject } from '../naming.ts'
 import { fellowOf } from '../pairs.ts'
 import type { Draft, Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 
 const aboard =
   'A line without a place of its own is made fast wherever there is room, and nobody finds it in the dark.'
@@ -32,7 +33,7 @@ function orphan(rig: Rig, line: Line, orphans: readonly Line[]): Draft {
   const elsewhere = fellow?.belay ? `; its fellow is at the ${placeName(rig, fellow.belay)}` : ''
   const free = freePinsFor(rig, line, fellow)
   return {
-    at: line.span,
+    at: whereHung(rig, line),
     message: `${name} is belayed nowhere${elsewhere}.`,
     aboard,
     remedy: free

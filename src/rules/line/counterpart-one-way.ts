@@ -1,7 +1,9 @@
 import type { Line, Rig } from '../../rig/index.ts'
+import type { Span } from '../../text/index.ts'
 import { drawsClewForward, isOuthaul } from '../deeds.ts'
-import { aboutLine, sentence } from '../naming.ts'
-import type { Rule } from '../rule.ts'
+import { aboutLine, lineName, sentence } from '../naming.ts'
+import type { Draft, Rule } from '../rule.ts'
+import { whereSaid } from '../where.ts'
 
 /** Two lines of one sail that pull against each other, of which only one is said to ease the other. */
 export const counterpartOneWay: Rule = {
@@ -12,22 +14,35 @@ export const counterpartOneWay: Rule = {
     const told = new Set<string>()
     for (const line of rig.lines) {
       for (const other of line.counterparts.flatMap(address => rig.lineAt.get(address) ?? [])) {
-        const key = `${line.pairKey} ${other.pairKey}`
-        if (told.has(key) || !isOneWay(rig, line, other)) continue
+        if (!isOneWay(rig, line, other)) continue
+        // Said once in a gear, it is told once, for the first of the sails that the gear is hung on.
+        const at = whereSaid(rig, other)
+        const key = `${at.source} ${at.start} ${other.labelOnSail} ${line.labelOnSail}`
+        if (told.has(key)) continue
         told.add(key)
-        const easy = line.pairKey === other.pairKey ? 'the other one' : `the ${line.words}`
-        yield {
-          at: other.span,
-          message: `${sentence(line.words)} eases the ${other.words} when it is hauled, but ${other.words} isn't said to ease ${easy}.`,
-          aboard: 'They fight over one corner of the sail: whichever is hauled, the other has to be eased.',
-          remedy: `Say "also against ${wordsOnHost(line)}" of the ${other.words}.`,
-          related: [{ at: line.span, message: `${line.words} is said here` }],
-          about: [...aboutLine(line), ...aboutLine(other)],
-          follows: [line.address, other.address],
-        }
+        yield oneWay(rig, line, other, at)
       }
     }
   },
+}
+
+function oneWay(rig: Rig, line: Line, other: Line, at: Span): Draft {
+  const isPair = line.pairKey === other.pairKey
+  const [easer, eased] = isPair
+    ? [lineName(line), `the ${other.side} one`]
+    : [line.words, `the ${other.words}`]
+  const back = isPair ? `the ${line.side} one` : `the ${line.words}`
+  return {
+    at,
+    message: `${sentence(isPair ? `${easer},` : easer)} is said to ease ${eased} when it is hauled, but ${eased} isn't said to ease ${back}.`,
+    aboard: 'The two pull against each other: whichever is hauled, the other has to be eased.',
+    remedy: isPair
+      ? 'Say "against other ..." of the pair.'
+      : `Say "also against ${line.labelOnSail.toLowerCase()}" of the ${other.words}.`,
+    related: [{ at: whereSaid(rig, line), message: `the ${line.words} is said here` }],
+    about: [...aboutLine(line), ...aboutLine(other)],
+    follows: [line.address, other.address],
+  }
 }
 
 /** A line that has no answer at all is told by another rule. */
@@ -71,6 +86,3 @@ const sailOf = (rig: Rig, line: Line): string | undefined => {
   )
   return bent?.name ?? host.name
 }
-
-/** The line as its own gear calls it: 'clewline', 'inner buntline'. */
-const wordsOnHost = (line: Line) => line.labelOnSail.toLowerCase()

@@ -1,5 +1,6 @@
 import type { Line, Rig } from '../../rig/index.ts'
 import { drawsClewForward, gathers, isHalyard, isOuthaul, isWorkingGear } from '../deeds.ts'
+import { hungAlike, soOthers } from '../hung-alike.ts'
 import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 
@@ -9,19 +10,20 @@ export const nothingAnswers: Rule = {
   severity: 'error',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    for (const pair of rig.pairAt.values()) {
-      const lines = pair.filter(line => isUnanswered(line) && needsAnswer(rig, line))
-      const [line] = lines
-      if (!line) continue
-      const name = lines.length > 1 ? bothSubject(line) : subject(line)
+    const unanswered = rig.lines.filter(line => isUnanswered(line) && needsAnswer(rig, line))
+    for (const { at, first, others } of hungAlike(rig, unanswered)) {
+      const lines = [first, ...others]
+        .flatMap(({ pairKey }) => rig.pairAt.get(pairKey) ?? [])
+        .filter(isUnanswered)
+      const isPair = lines.filter(line => line.pairKey === first.pairKey).length > 1
       yield {
-        at: line.span,
-        message: `${sentence(name)} is answered by nothing: no line is said to be eased when it is hauled.`,
+        at,
+        message: `${sentence(isPair ? bothSubject(first) : subject(first))} is answered by nothing: no line is said to be eased when it is hauled.${soOthers(others, others.length > 1 ? 'are' : 'is')}`,
         aboard: 'Hauled against a line that is still fast, it tears the sail or carries away the gear.',
         remedy:
-          'Say what is eased with it, as in "against sheet and halyard"; or what else gives way, as in "answered by the sail\'s own pull".',
+          'Say what is eased with it, as in "against sheet and halyard", or what gives way, as in "answered by the sail\'s own pull".',
         about: lines.flatMap(aboutLine),
-        follows: lines.map(one => one.address),
+        follows: lines.map(line => line.address),
       }
     }
   },
@@ -37,7 +39,7 @@ function needsAnswer(rig: Rig, line: Line): boolean {
   if (!line.deed?.found || !isWorkingGear(line)) return false
   switch (line.function) {
     case 'hoists':
-      return isHalyard(line) || line.pair
+      return isHalyard(line) || line.deed.verb !== 'hoists'
     case 'extends':
       return extendsAgainstAnother(rig, line)
     case 'gathers':

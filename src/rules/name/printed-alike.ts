@@ -1,6 +1,7 @@
 import type { Line } from '../../rig/index.ts'
 import { aboutLine, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 
 /** Two lines that are printed under one name. */
 export const printedAlike: Rule = {
@@ -19,11 +20,11 @@ export const printedAlike: Rule = {
         continue
       }
       yield {
-        at: line.span,
+        at: whereHung(rig, line),
         message: `${sentence(line.words)} and the ${other.words} are both printed as "${line.label}".`,
         aboard: 'On the charts and in the handbook nobody can tell which of the two is meant.',
         remedy: 'Give one of them another name with "called".',
-        related: [{ at: other.span, message: `the ${other.words} is said here` }],
+        related: [{ at: whereHung(rig, other), message: `the ${other.words} is said here` }],
         about: [...aboutLine(line), ...aboutLine(other)],
       }
     }

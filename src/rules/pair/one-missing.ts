@@ -1,6 +1,7 @@
 import type { Line, Rig } from '../../rig/index.ts'
 import { aboutLine, sentence, subject } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 
 /** Work that is done on both sides of a sail or a mast, with a line for one side only. */
 export const oneMissing: Rule = {
@@ -15,7 +16,7 @@ export const oneMissing: Rule = {
       const work = line.pair ? undefined : workOfTwo(rig, line)
       if (!line.pair && (!work || (counts.get(withoutSide(line.words)) ?? 0) > 1)) continue
       yield {
-        at: line.span,
+        at: whereHung(rig, line),
         message: work
           ? `${sentence(line.words)} is a single line, and ${work}.`
           : `${sentence(subject(line))} has no fellow on the other side.`,

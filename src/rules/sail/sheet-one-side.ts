@@ -3,6 +3,7 @@ import { sheetsClew } from '../deeds.ts'
 import { gearOf } from '../gear.ts'
 import { aboutLine, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 
 /** A sheet block no further out than this, in metres, stands on the centreline: on a horse. */
 const onCentreline = 0.3
@@ -20,7 +21,7 @@ export const sheetOneSide: Rule = {
       const [sheet, second] = sheets
       if (!sheet || second || sheet.pair || runsAmidships(rig, sail, sheet)) continue
       yield {
-        at: sheet.span,
+        at: whereHung(rig, sheet),
         message: `${sentence(sail.name)} has a sheet on one side only.`,
         aboard: "She can't go about with it: on the other tack nothing holds the clew.",
         remedy:

@@ -2,6 +2,7 @@ import { sheetsClew } from '../deeds.ts'
 import { gearOf, isShackled } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 
 /** A sail with running sheets whose clews are shackled as well. */
 export const sheetedAndShackled: Rule = {
@@ -14,7 +15,7 @@ export const sheetedAndShackled: Rule = {
       const sheet = gear.ofSail(sail).find(sheetsClew)
       if (sail.kind !== 'square' || !sheet || !isShackled(sail, 'clew')) continue
       yield {
-        at: sheet.span,
+        at: whereHung(rig, sheet),
         message: `${sentence(sail.name)} has its clews shackled and a running sheet as well.`,
         aboard: "A shackled clew can't be clewed up: the sheet has nothing to let go.",
         remedy: 'Leave out the one she doesn\'t have: "without sheet", or the line "clews shackled to ...".',
