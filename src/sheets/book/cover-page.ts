@@ -107,7 +107,7 @@ function stationName(book: Book): { readonly marks: readonly Mark[]; readonly fi
 
 function drawing(book: Book): Found<readonly Mark[]> {
   const { rig, station, lines, setting } = book
-  const room = { width: live.width, waterline, height: 62 }
+  const room = { width: live.width, waterline, height: 74 }
   const own = lines.sails.map(sail => sail.label)
   const outline = shipOutline(rig, new Set(lines.sails.map(sail => sail.name)), room)
   const told = own.length === 0 ? 'No sail of hers is this station’s own.' : 'Your sails in black.'

@@ -1,0 +1,28 @@
+import type { Finding, Found } from '../../findings/index.ts'
+import type { Book } from './book.ts'
+import { cautionPages } from './caution-page.ts'
+import { chartPages } from './chart-pages.ts'
+import { coverPages } from './cover-page.ts'
+import { revisionPages } from './end-pages.ts'
+import { howToUsePages } from './how-to-use.ts'
+import { indexPages } from './index-pages.ts'
+import type { PageBody } from './page.ts'
+import { orderSpread } from './working-order.ts'
+
+/** The pages of a book in the order of every book, before notes fill it up. */
+export function bookSections(book: Book): Found<readonly PageBody[]> {
+  return together([
+    coverPages(book),
+    howToUsePages(book),
+    cautionPages(book),
+    ...book.lines.sails.map(sail => orderSpread(sail, book)),
+    chartPages(book),
+    indexPages(book),
+    revisionPages(book),
+  ])
+}
+
+function together(parts: readonly Found<readonly PageBody[]>[]): Found<readonly PageBody[]> {
+  const findings: readonly Finding[] = parts.flatMap(part => part.findings)
+  return { value: parts.flatMap(part => part.value), findings }
+}
