@@ -13,6 +13,8 @@ export interface Caution {
   readonly full: string
   /** At most 42 characters, for the box in a phase. */
   readonly short: string
+  /** At most 20, for a page that is full: the number leads to the full wording. */
+  readonly brief: string
 }
 
 /** The headings of the cautions, in the order of the handbook's page. */
@@ -38,84 +40,98 @@ export const cautions: readonly Caution[] = [
     group: 'On every line',
     full: 'Stand clear of every bight, and outside the angle of a lead block.',
     short: 'Clear of bights and lead blocks.',
+    brief: 'Clear of bights.',
   },
   {
     number: 2,
     group: 'Halyards and yards',
     full: 'Pass a halyard’s weight in three steps: hold, turn or stopper, belay. Hands come off only on the word.',
     short: 'Hold, turn, belay. Hands off on the word.',
+    brief: 'Hold, turn, belay.',
   },
   {
     number: 3,
     group: 'On every line',
     full: 'Never take the last turn off a loaded pin. Surge round it.',
     short: 'Keep the last turn: surge.',
+    brief: 'Keep the last turn.',
   },
   {
     number: 4,
     group: 'Sheets, booms, the lee rail',
     full: 'Keep outside the sweep of slatting clews, sheets and blocks.',
     short: 'Clear of slatting clews and blocks.',
+    brief: 'Clear of the clews.',
   },
   {
     number: 5,
     group: 'Halyards and yards',
     full: 'Hands off the yard, or warned, before it is sheeted, hoisted or braced.',
     short: 'Hands off the yard.',
+    brief: 'Hands off the yard.',
   },
   {
     number: 6,
     group: 'Aloft and furling',
     full: 'Brace the yard steady and haul its gear taut before anyone lays out to furl.',
     short: 'Yard steady first.',
+    brief: 'Yard steady first.',
   },
   {
     number: 7,
     group: 'Aloft and furling',
     full: 'Aloft by the weather side, one on a ratline, one hand for the ship, harness on.',
     short: 'Harness on, weather side.',
+    brief: 'Harness on.',
   },
   {
     number: 8,
     group: 'Halyards and yards',
     full: 'Nobody under a yard or a gaff that is moving.',
     short: 'Nobody under yard or gaff.',
+    brief: 'Nobody under it.',
   },
   {
     number: 9,
     group: 'On every line',
     full: 'See every coil turned over and clear to run before you let go.',
     short: 'Coils turned over, clear to run.',
+    brief: 'Clear to run.',
   },
   {
     number: 10,
     group: 'On every line',
     full: 'Weather and lee are called by name and said back. One voice for each line.',
     short: 'Weather or lee said back. One voice.',
+    brief: 'Say it back.',
   },
   {
     number: 11,
     group: 'Sheets, booms, the lee rail',
     full: 'Lifelines before the lee rail in a seaway.',
     short: 'Lifelines before the lee rail.',
+    brief: 'Lifelines first.',
   },
   {
     number: 12,
     group: 'Sheets, booms, the lee rail',
     full: 'Nobody in the arc of a boom. Preventer first.',
     short: 'Nobody in the arc of the boom.',
+    brief: 'Clear of the boom.',
   },
   {
     number: 13,
     group: 'Aloft and furling',
     full: 'Count hands down off the yard before the next order.',
     short: 'Count hands off the yard.',
+    brief: 'Count hands off.',
   },
   {
     number: 14,
     group: 'Sheets, booms, the lee rail',
     full: 'Overhaul and stop the buntlines once the sail is set.',
     short: 'Overhaul and stop the buntlines.',
+    brief: 'Stop the buntlines.',
   },
 ]
 

@@ -9,7 +9,7 @@ import { black, rule, type } from './type.ts'
 /** Lighter than the cautions it stands beside. */
 const mindType = { ...type.cautionFull, size: type.cautionShort.size }
 
-const box = { firstBaseline: 3.45, line: 4.15, foot: 1.15, text: 12.4, right: 117, between: 3.2 } as const
+const box = { line: 4.15, text: 12.4, right: 117, between: 3.2 } as const
 
 /**
  * The box of cautions over the hauls they guard: the sign, the number and the short words, two or three to a
@@ -23,9 +23,9 @@ export function cautionBox(phase: OrderPhase, y: number, set: OrderSetting): Blo
   if (items.length === 0) return { marks: [], bottom: y, lines: 0 }
   const placed = inLines(items)
   const lines = Math.max(...placed.map(({ line, item }) => line + item.lines))
-  const bottom = y + box.firstBaseline + (lines - 1) * box.line + box.foot
+  const bottom = y + set.pace.boxed + (lines - 1) * box.line + (set.pace.boxed - 2.4)
   const said = placed.map(({ item, x, line }) =>
-    tagged('P', item.draw(x, y + box.firstBaseline + line * box.line)),
+    tagged('P', item.draw(x, y + set.pace.boxed + line * box.line)),
   )
   return { marks: [...outline(y, bottom), tagged('Div', said)], bottom, lines }
 }
@@ -38,7 +38,7 @@ interface Item {
 
 const measure = box.right - box.text
 
-function cautionItem(number: number, { book }: OrderSetting): readonly Item[] {
+function cautionItem(number: number, { book, cautions }: OrderSetting): readonly Item[] {
   const caution = cautionAt(number)
   if (!caution) return []
   const { ruler } = book.setting
@@ -47,13 +47,13 @@ function cautionItem(number: number, { book }: OrderSetting): readonly Item[] {
   const draw = (x: number, y: number): readonly Mark[] => [
     tagged('Span', numberedCaution(number, { x, y }, size, ruler), { actual: `Caution ${number}. ` }),
     ...setLines(
-      flow([words(`${caution.short} `, type.cautionShort)], measure, ruler),
+      flow([words(`${caution[cautions]} `, type.cautionShort)], measure, ruler),
       { x: x + lead, y },
       box.line,
       ruler,
     ).marks,
   ]
-  return [{ width: lead + ruler(caution.short, type.cautionShort), lines: 1, draw }]
+  return [{ width: lead + ruler(caution[cautions], type.cautionShort), lines: 1, draw }]
 }
 
 // What the bosun wrote beside the numbered cautions stands with them, without the sign.

@@ -1,10 +1,9 @@
-import type { Freed, OrderPhase } from '../../evolve/index.ts'
-import type { Mark } from '../sheet.ts'
+import type { OrderPhase } from '../../evolve/index.ts'
 import type { Book } from './book.ts'
 import { type Block, flow, setLines, words } from './flow.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { entriesSet, type ListColumn, lineList } from './order-lines.ts'
-import { callPhrase, lineInOrder } from './order-names.ts'
+import { remarksOf } from './order-remarks.ts'
 import { upright } from './page-parts.ts'
 import { tagged } from './tagged.ts'
 import { leading, rule, type } from './type.ts'
@@ -38,18 +37,43 @@ export interface Columns extends Block {
 export function orderColumns(phase: OrderPhase, y: number, set: OrderSetting): Columns {
   if (phase.haul.length === 0 && phase.ease.length === 0)
     return { marks: [], bottom: y, lines: 0, holdsStandBy: false }
-  const right = easeSide(phase, y, set)
-  const left = haulSide(phase, y, right.lines, set)
+  const right = lineList(entriesSet(phase.ease, set), easeColumn, y, set)
+  if (phase.haul.length === 0) return besideEachOther(noHaulSide(phase, y, right.lines, set), right, y)
+  const left = lineList(entriesSet(phase.haul, set), haulColumn, y, set)
+  const sides = withRemarks(remarksOf(phase, set), left, right, y, set)
+  return besideEachOther({ ...sides.left, holdsStandBy: false }, sides.right, y)
+}
+
+function besideEachOther(left: Columns, right: Block, y: number): Columns {
   const lines = Math.max(left.lines, right.lines)
   const bottom = y + (lines - 1) * leading.working
   const divider = upright(across.gutter, y - 2.9, bottom + 1, rule.frame)
   return { marks: [...left.marks, divider, ...right.marks], bottom, lines, holdsStandBy: left.holdsStandBy }
 }
 
-function haulSide(phase: OrderPhase, y: number, room: number, set: OrderSetting): Columns {
-  if (phase.haul.length > 0) {
-    return { ...lineList(entriesSet(phase.haul, set), haulColumn, y, set), holdsStandBy: false }
+// A remark stands on the ease side, where a hand looks for what answers; under the haul it belongs to where the
+// ease side is the longer.
+function withRemarks(remarks: readonly string[], left: Block, right: Block, y: number, set: OrderSetting) {
+  let sides = { left, right }
+  for (const text of remarks) {
+    const { haul, ease } = across
+    const under = remark(text, haul.address, haul.right, y + sides.left.lines * leading.working, set.book)
+    const beside = remark(text, ease.remark, ease.right, y + sides.right.lines * leading.working, set.book)
+    const fitsUnder = sides.left.lines + under.lines <= sides.right.lines
+    sides = fitsUnder
+      ? { ...sides, left: continued(sides.left, under) }
+      : { ...sides, right: continued(sides.right, beside) }
   }
+  return sides
+}
+
+const continued = (above: Block, below: Block): Block => ({
+  marks: [...above.marks, ...below.marks],
+  bottom: below.bottom,
+  lines: above.lines + below.lines,
+})
+
+function noHaulSide(phase: OrderPhase, y: number, room: number, set: OrderSetting): Columns {
   const none = remark('no haul in this phase', across.haul.address, across.haul.right, y, set.book)
   const standing = entriesSet(phase.standBy, set)
   const label = y + (none.lines + 0.3) * leading.working
@@ -69,70 +93,6 @@ function haulSide(phase: OrderPhase, y: number, room: number, set: OrderSetting)
     lines,
     holdsStandBy: true,
   }
-}
-
-function easeSide(phase: OrderPhase, y: number, set: OrderSetting): Block {
-  const list = lineList(entriesSet(phase.ease, set), easeColumn, y, set)
-  const notes = remarks(phase, set)
-  let lines = list.lines
-  const marks: Mark[] = [...list.marks]
-  for (const note of notes) {
-    const block = remark(note, across.ease.address, across.ease.right, y + lines * leading.working, set.book)
-    marks.push(...block.marks)
-    lines += block.lines
-  }
-  return { marks, bottom: y + Math.max(0, lines - 1) * leading.working, lines }
-}
-
-/** 'halyard: eased in 2, now belayed', or why there is nothing to ease. */
-function remarks(phase: OrderPhase, set: OrderSetting): readonly string[] {
-  const freed = freedWords(phase.freed, set)
-  if (freed.length > 0 || phase.ease.length > 0) return freed
-  const pulls = phase.answers.length === 0 ? phase.answeredBy : []
-  return pulls.length > 0 ? pulls.map(pull => `${pull} answers`) : ['nothing to ease']
-}
-
-function freedWords(freed: readonly Freed[], set: OrderSetting): readonly string[] {
-  const groups = new Map<string, Freed[]>()
-  for (const one of freed) {
-    const how = `${one.act === 'ease' ? 'eased' : 'let go'} in ${one.phase}${one.belayed ? ', now belayed' : ''}`
-    groups.set(how, [...(groups.get(how) ?? []), one])
-  }
-  return [...groups].map(([how, group]) => `${freedNames(group, set).join(', ')}: ${how}`)
-}
-
-// Inner and outer buntlines freed alike are the buntlines.
-function freedNames(freed: readonly Freed[], { book, sail }: OrderSetting): readonly string[] {
-  const kinds = new Map<
-    string,
-    {
-      readonly name: string
-      readonly kind: string
-      readonly reach: Freed['reach']
-      count: number
-      pair: boolean
-    }
-  >()
-  for (const { pairKey, reach } of freed) {
-    const line = book.rig.pairAt.get(pairKey)?.[0]
-    if (!line) continue
-    const key = `${line.host?.name ?? ''} ${line.kind} ${reach}`
-    const known = kinds.get(key)
-    if (known) known.count++
-    else
-      kinds.set(key, {
-        name: lineInOrder(line, sail, book),
-        kind: line.kind,
-        reach,
-        count: 1,
-        pair: line.side !== undefined,
-      })
-  }
-  return [...kinds.values()].map(({ name, kind, reach, count, pair }) => {
-    const several = count > 1 || (pair && reach === 'all')
-    const noun = count > 1 ? kind : name
-    return callPhrase({ name: noun, several, reach, after: false, when: undefined })
-  })
 }
 
 function remark(text: string, x: number, right: number, y: number, { setting }: Book): Block {

@@ -43,7 +43,11 @@ export function entriesJoined(rows: readonly OrderRow[], sail: string, book: Boo
     if (!first || group.length === 1) return entriesOf(group, sail, book)
     const address = joinedAddress(group, book)
     if (!address) return entriesOf(group, sail, book)
-    const name = callPhrase({ ...first, name: kindOf(first, book), several: true })
+    const before = rows.slice(0, rows.indexOf(first))
+    const isSecondBreath = first.after && group.every(row => opposed(before, row))
+    const name = isSecondBreath
+      ? 'then these'
+      : callPhrase({ ...first, name: kindOf(first, book), several: true })
     return [{ act: first.act, address, name, station: stationOf(first, book), hands: handsOf(group) }]
   })
 }

@@ -18,9 +18,9 @@ export function orderHead(order: Order, title: string, set: OrderSetting): Block
   const { ruler } = set.book.setting
   const heading = pageTitle(title, ruler, titleBaseline)
   const state = paragraph(stateWords(order, set.book), titleBaseline + 5.6, ruler)
-  const top = (state.lines === 0 ? titleBaseline : state.bottom) + 2.7
+  const top = (state.lines === 0 ? titleBaseline : state.bottom) + set.pace.key
   const key = tackKey(top, ruler)
-  const bars = barsAt(key.bottom + 2, ruler)
+  const bars = barsAt(key.bottom + set.pace.key - 0.6, ruler)
   return {
     marks: [...heading.marks, ...state.marks, ...key.marks, ...bars.marks],
     bottom: bars.bottom,

@@ -6,7 +6,7 @@ export const across = {
   right: 118,
   gutter: 64,
   haul: { mark: 11.7, address: 14.7, name: 30, right: 61.4 },
-  ease: { mark: 67.6, address: 70.5, name: 86, right: 118 },
+  ease: { mark: 67.6, address: 70.5, name: 86, right: 118, remark: 67 },
   /** Lines under both columns, over the full width, in one row or in two columns. */
   under: { address: 30, name: 47, right: 118, second: 75 },
   block: { width: 17.6, height: 4.3 },
@@ -18,6 +18,8 @@ export interface Pace {
   readonly order: number
   /** From the order to the box of cautions. */
   readonly box: number
+  /** From the upper edge of the box to its first baseline. */
+  readonly boxed: number
   /** From that to the first baseline of lines. */
   readonly lines: number
   /** From the columns to the lines under them, and from one group of those to the next. */
@@ -26,12 +28,14 @@ export interface Pace {
   readonly done: number
   /** From there to the rule. */
   readonly close: number
+  /** Above and below the key for both tacks. */
+  readonly key: number
 }
 
-/** The distances of a page with room, and of one that is full: the first fallback of a long order. */
+/** The distances of a page with room, and of one that is full. */
 export const paces = {
-  roomy: { order: 5.5, box: 2, lines: 4.4, group: 5, done: 4.9, close: 1.7 },
-  close: { order: 4.7, box: 1.5, lines: 3.8, group: 4.6, done: 4.5, close: 1.4 },
+  roomy: { order: 5.5, box: 2, boxed: 3.45, lines: 4.4, group: 5, done: 4.9, close: 1.7, key: 2.6 },
+  close: { order: 4.6, box: 1.35, boxed: 3.25, lines: 3.5, group: 4.5, done: 4.35, close: 1.25, key: 2 },
 } as const satisfies Record<string, Pace>
 
 /** How one page of an order is set. */
@@ -40,6 +44,8 @@ export interface OrderSetting {
   /** The sail's name. */
   readonly sail: string
   readonly pace: Pace
-  /** Like lines of one rail in one entry: the second fallback. */
+  /** How the cautions of a phase are worded: short, or brief where a page is full. */
+  readonly cautions: 'short' | 'brief'
+  /** Like lines of one rail in one entry. */
   readonly isJoined: boolean
 }

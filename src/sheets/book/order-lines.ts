@@ -56,12 +56,12 @@ export function lineItem(
   isFirst: boolean,
 ): Block {
   const { ruler } = book.setting
-  const place = placed(entry, column, book)
   const hands =
     column.showsHands && entry.hands !== undefined
       ? handsMarks(entry.hands, { x: column.right, y }, book)
       : []
-  const room = column.right - place.name - (hands.length > 0 ? 5.5 : 0)
+  const place = placed(entry, { ...column, right: column.right - handsRoom(hands) }, book)
+  const room = place.right - place.name
   const name = setLines(
     flow(namePieces(entry), room, ruler),
     { x: place.name, y: y + place.drop },
@@ -80,12 +80,7 @@ export function lineItem(
 
 /** How wide an entry is with its name right after its address. */
 export function entryWidth(entry: Entry, { book }: OrderSetting): number {
-  const { ruler } = book.setting
-  const name = namePieces(entry).reduce(
-    (total, piece) => total + (piece.kind === 'words' ? ruler(piece.words, piece.type) : 0),
-    0,
-  )
-  return addressRoom(entry, book) + name
+  return addressRoom(entry, book) + nameWidth(entry, book)
 }
 
 const nameAfter = 1.5
@@ -97,12 +92,27 @@ function addressRoom({ address }: Entry, { setting }: OrderSetting['book']): num
   return width + nameAfter
 }
 
-// A wide address pushes its name on, and one that leaves no room for words sends it to the next line.
+// A name stands at the column's tab; a wide address pushes it on, a long name begins sooner, and an address that
+// leaves no room for words sends the name to the next line.
 function placed(entry: Entry, column: ListColumn, book: OrderSetting['book']) {
+  const { right } = column
   const after = column.address + addressRoom(entry, book)
-  if (column.right - after < 13) return { name: column.address, drop: leading.working }
-  return { name: Math.max(column.name, after), drop: 0 }
+  if (right - after < 13) return { name: column.address, right, drop: leading.working }
+  const isLong = nameWidth(entry, book) > right - column.name
+  return { name: isLong ? after : Math.max(column.name, after), right, drop: 0 }
 }
+
+function handsRoom(hands: readonly Mark[]): number {
+  const [mark] = hands
+  const text = mark?.kind === 'group' ? mark.marks[0] : undefined
+  return text?.kind === 'text' ? text.width + 1.6 : 0
+}
+
+const nameWidth = (entry: Entry, { setting }: OrderSetting['book']): number =>
+  namePieces(entry).reduce(
+    (total, piece) => total + (piece.kind === 'words' ? setting.ruler(piece.words.trimEnd(), piece.type) : 0),
+    0,
+  )
 
 function addressOrNone({ address }: Entry, at: Point, { setting }: OrderSetting['book']): readonly Mark[] {
   if (!address) return [lettered(setting.ruler, at, 'no pin ', type.workingOthers, black)]

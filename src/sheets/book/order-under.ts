@@ -101,14 +101,14 @@ function aloftPart({ aloft }: OrderPhase, set: OrderSetting): readonly Part[] {
 function doneRow(until: string | undefined, report: string | undefined, y: number, set: OrderSetting): Block {
   const { ruler } = set.book.setting
   const measure = across.right - across.under.address
-  const lines = until === undefined ? [] : flow([words(`${until} `, type.text)], measure, ruler)
-  const text = setLines(lines, { x: across.under.address, y }, leading.text, ruler)
+  const lines = until === undefined ? [] : flow([words(`${until} `, type.working)], measure, ruler)
+  const text = setLines(lines, { x: across.under.address, y }, leading.working, ruler)
   const said = until === undefined ? [] : [tagged('P', [labelAt('done when', y, set), ...text.marks])]
   if (report === undefined) return { ...text, marks: said }
   const last = lines.at(-1)
   const room = measure - (last ? last.width + 3 : 0)
   const fits = spokenWidth('report', report, set) <= room
-  const bottom = last === undefined || fits ? text.bottom : text.bottom + leading.text
+  const bottom = last === undefined || fits ? text.bottom : text.bottom + leading.working
   return {
     marks: [...said, ...spoken('report', report, bottom, set)],
     bottom,

@@ -40,8 +40,10 @@ function standing(pages: readonly PageBody[], leaf: 'verso' | 'recto'): readonly
 interface Fitting {
   readonly set: OrderSetting
   readonly pages: readonly (readonly OrderPhase[])[]
-  readonly how: 'with room' | 'close' | 'joined' | 'split'
+  readonly how: How
 }
+
+type How = 'with room' | 'brief' | 'close' | 'joined' | 'split'
 
 function orderPages(order: Order, evolution: Evolution, sail: Sail, book: Book): Found<readonly PageBody[]> {
   const fitting = fitted(order, book)
@@ -54,20 +56,30 @@ function orderPages(order: Order, evolution: Evolution, sail: Sail, book: Book):
   return { value, findings: fittingFindings(fitting, order, evolution, sail) }
 }
 
+// The ways to save room, each with all those before it.
 function fitted(order: Order, book: Book): Fitting {
-  const base = { book, sail: order.sail }
-  const roomy: OrderSetting = { ...base, pace: paces.roomy, isJoined: false }
-  const close: OrderSetting = { ...base, pace: paces.close, isJoined: false }
+  const roomy: OrderSetting = {
+    book,
+    sail: order.sail,
+    pace: paces.roomy,
+    cautions: 'short',
+    isJoined: false,
+  }
+  const brief: OrderSetting = { ...roomy, cautions: 'brief' }
+  const close: OrderSetting = { ...brief, pace: paces.close }
   const joined: OrderSetting = { ...close, isJoined: true }
-  const whole = [order.phases]
-  if (fits(order, order.phases, true, roomy)) return { set: roomy, pages: whole, how: 'with room' }
-  if (fits(order, order.phases, true, close)) return { set: close, pages: whole, how: 'close' }
-  if (fits(order, order.phases, true, joined)) return { set: joined, pages: whole, how: 'joined' }
-  const [inTwo, closer, closest] = [roomy, close, joined].map(set => ({ set, pages: divided(order, set) }))
-  const chosen = [inTwo, closer, closest]
-    .filter(one => one !== undefined)
-    .toSorted((a, b) => a.pages.length - b.pages.length)[0]
-  return { ...(chosen ?? { set: roomy, pages: whole }), how: 'split' }
+  const ways: readonly { readonly how: How; readonly set: OrderSetting }[] = [
+    { how: 'with room', set: roomy },
+    { how: 'brief', set: brief },
+    { how: 'close', set: close },
+    { how: 'joined', set: joined },
+  ]
+  const way = ways.find(({ set }) => fits(order, order.phases, true, set))
+  if (way) return { ...way, pages: [order.phases] }
+  const parted = ways.map(({ set }) => ({ set, pages: divided(order, set), how: 'split' as const }))
+  return (
+    parted.toSorted((a, b) => a.pages.length - b.pages.length)[0] ?? { set: roomy, pages: [], how: 'split' }
+  )
 }
 
 const fits = (order: Order, phases: readonly OrderPhase[], isLast: boolean, set: OrderSetting): boolean =>
@@ -170,6 +182,7 @@ function fittingFindings(
   if (how === 'with room') return []
   const page = `The page to ${kind} the ${lowered(sail.label)}`
   const said = {
+    brief: `${page} is full: its cautions are worded as briefly as they can be.`,
     close: `${page} is full: its phases stand closer together than on other pages.`,
     joined: `${page} is full: like lines of one rail share a row.`,
     split: `The order to ${kind} the ${lowered(sail.label)} is too long for one page of the handbook: it takes ${pages.length}.`,
