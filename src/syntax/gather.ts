@@ -116,7 +116,12 @@ const outside = (page: Page) =>
   )
 
 const loop = (page: Page, { path }: FilePlace) =>
-  fileFinding('file/loop', page.span, `"${path}" is being brought in already: the texts go round in a ring.`, 'Strike out one of the "bring in" lines.')
+  fileFinding(
+    'file/loop',
+    page.span,
+    `"${path}" is being brought in already: the texts go round in a ring.`,
+    'Strike out one of the "bring in" lines.',
+  )
 
 const again = (page: Page, { path }: FilePlace, first: Span | undefined): Finding => ({
   rule: 'file/twice',
@@ -135,9 +140,23 @@ const tooDeep = (page: Page) =>
     'Bring them in from the vessel’s own text.',
   )
 
-function notRead(page: Page, { shelf, path }: FilePlace, reading: Exclude<Reading, { kind: 'text' }>): Finding {
+function notRead(
+  page: Page,
+  { shelf, path }: FilePlace,
+  reading: Exclude<Reading, { kind: 'text' }>,
+): Finding {
   const name = shelf === 'vessel' ? `"${path}"` : `the standard gear's "${path}"`
   return reading.kind === 'missing'
-    ? fileFinding('file/missing', page.span, `There is no text ${name} beside this one.`, 'Mend the name, or put the text there.')
-    : fileFinding('file/refused', page.span, `${name} can't be brought in: ${reading.because}.`, 'Bring in a plain text file of this folder.')
+    ? fileFinding(
+        'file/missing',
+        page.span,
+        `There is no text ${name} beside this one.`,
+        'Mend the name, or put the text there.',
+      )
+    : fileFinding(
+        'file/refused',
+        page.span,
+        `${name} can't be brought in: ${reading.because}.`,
+        'Bring in a plain text file of this folder.',
+      )
 }

@@ -1,4 +1,6 @@
+export { type FilePlace, type Files, type Gathered, gather, type Reading } from './gather.ts'
 export { nameKey } from './names.ts'
+export { parse } from './parse.ts'
 export type {
   Act,
   Berth,

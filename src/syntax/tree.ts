@@ -76,99 +76,171 @@ export interface Words {
 }
 
 export type Deed =
-  | 'hoists' | 'cocks' | 'tops' | 'spreads' | 'draws' | 'lowers'
-  | 'raises' | 'gathers' | 'brings' | 'swings' | 'steadies'
+  | 'hoists'
+  | 'cocks'
+  | 'tops'
+  | 'spreads'
+  | 'draws'
+  | 'lowers'
+  | 'raises'
+  | 'gathers'
+  | 'brings'
+  | 'swings'
+  | 'steadies'
 
 export type Act = 'haul' | 'ease' | 'hold' | 'stand by' | 'tend' | 'let go'
 
-interface Said { readonly span: Span }
+interface Said {
+  readonly span: Span
+}
 
 /** One clause. The comment shows how each is said. */
 export type Clause =
   // --- any statement
-  | Said & { readonly kind: 'class'; readonly name: Name }                       // fore topsail, SQUARE TOPSAIL on ...
-  | Said & { readonly kind: 'like'; readonly name: Name }                        // like fore mast
-  | Said & { readonly kind: 'coords'; readonly steps: readonly Step[] }          // 6.04 m forward 5.65 m up
-  | Said & { readonly kind: 'at'; readonly place: Place }                        // at cap 0.30 m out
-  | Said & { readonly kind: 'fromTo'; readonly from: Place; readonly to: Place } // from 8.01 m aft 13.20 m up to 0.30 m forward 2.92 m up
-  | Said & { readonly kind: 'on'; readonly names: readonly Name[] }              // on mainsail gaff and mainsail boom
-  | Said & { readonly kind: 'called'; readonly label: Words }                    // called "Bowsprit and jib-boom"
-  | Said & { readonly kind: 'short'; readonly label: Words }                     // short "F t bunt"
-  | Said & { readonly kind: 'label'; readonly label: Words }                     // mainsail "Großsegel"  (labels; quoted facts)
-  | Said & { readonly kind: 'measure'; readonly measure: Measure }               // 214 kg; keel drag 0.80 m
-  | Said & { readonly kind: 'count'; readonly count: Count; readonly of: Name | undefined } // 3 pins; 6 hands; 5 a side
-  | Said & { readonly kind: 'muster'; readonly count: Count; readonly in: Name } // hands 14 IN all, 5 IN a watch
-  | Said & { readonly kind: 'in'; readonly names: readonly Name[] }              // measure IN m and mm; labels IN German
-  | Said & { readonly kind: 'date'; readonly day: number; readonly month: number; readonly year: number } // 25 November 2026
-  | Said & { readonly kind: 'toBeGiven' }                                        // to be given
-  | Said & { readonly kind: 'conjectural'; readonly by: Words | undefined }      // conjectural; conjectural by "a photograph of 1911"
+  | (Said & { readonly kind: 'class'; readonly name: Name }) // fore topsail, SQUARE TOPSAIL on ...
+  | (Said & { readonly kind: 'like'; readonly name: Name }) // like fore mast
+  | (Said & { readonly kind: 'coords'; readonly steps: readonly Step[] }) // 6.04 m forward 5.65 m up
+  | (Said & { readonly kind: 'at'; readonly place: Place }) // at cap 0.30 m out
+  | (Said & { readonly kind: 'fromTo'; readonly from: Place; readonly to: Place }) // from 8.01 m aft 13.20 m up to 0.30 m forward 2.92 m up
+  | (Said & { readonly kind: 'on'; readonly names: readonly Name[] }) // on mainsail gaff and mainsail boom
+  | (Said & { readonly kind: 'called'; readonly label: Words }) // called "Bowsprit and jib-boom"
+  | (Said & { readonly kind: 'short'; readonly label: Words }) // short "F t bunt"
+  | (Said & { readonly kind: 'label'; readonly label: Words }) // mainsail "Großsegel"  (labels; quoted facts)
+  | (Said & { readonly kind: 'measure'; readonly measure: Measure }) // 214 kg; keel drag 0.80 m
+  | (Said & { readonly kind: 'count'; readonly count: Count; readonly of: Name | undefined }) // 3 pins; 6 hands; 5 a side
+  | (Said & { readonly kind: 'muster'; readonly count: Count; readonly in: Name }) // hands 14 IN all, 5 IN a watch
+  | (Said & { readonly kind: 'in'; readonly names: readonly Name[] }) // measure IN m and mm; labels IN German
+  | (Said & { readonly kind: 'date'; readonly day: number; readonly month: number; readonly year: number }) // 25 November 2026
+  | (Said & { readonly kind: 'toBeGiven' }) // to be given
+  | (Said & { readonly kind: 'conjectural'; readonly by: Words | undefined }) // conjectural; conjectural by "a photograph of 1911"
   // --- masts, spars, stays
-  | Said & { readonly kind: 'stepped'; readonly place: Place }                   // stepped 7.40 m aft 1.60 m up
-  | Said & { readonly kind: 'raked'; readonly angle: Measure; readonly forward: boolean } // raked 3 deg aft
-  | Said & { readonly kind: 'yards'; readonly steps: readonly Step[] }           // yards 0.50 m forward
-  | Said & { readonly kind: 'thick'; readonly measure: Measure }                 // 320 mm thick
-  | Said & { readonly kind: 'doubled'; readonly measure: Measure }               // doubled 1.70 m
-  | Said & { readonly kind: 'long'; readonly measure: Measure }                  // 11.60 m long
-  | Said & { readonly kind: 'fixed'; readonly step: Step }                       // fixed 11.50 m up
-  | Said & { readonly kind: 'hoistsFrom'; readonly from: Measure; readonly to: Measure | undefined } // hoists from 14.40 m to 16.90 m up; hoists from 3.80 m up
-  | Said & { readonly kind: 'apart'; readonly measure: Measure }                 // 0.40 m apart
+  | (Said & { readonly kind: 'stepped'; readonly place: Place }) // stepped 7.40 m aft 1.60 m up
+  | (Said & { readonly kind: 'raked'; readonly angle: Measure; readonly forward: boolean }) // raked 3 deg aft
+  | (Said & { readonly kind: 'yards'; readonly steps: readonly Step[] }) // yards 0.50 m forward
+  | (Said & { readonly kind: 'thick'; readonly measure: Measure }) // 320 mm thick
+  | (Said & { readonly kind: 'doubled'; readonly measure: Measure }) // doubled 1.70 m
+  | (Said & { readonly kind: 'long'; readonly measure: Measure }) // 11.60 m long
+  | (Said & { readonly kind: 'fixed'; readonly step: Step }) // fixed 11.50 m up
+  | (Said & { readonly kind: 'hoistsFrom'; readonly from: Measure; readonly to: Measure | undefined }) // hoists from 14.40 m to 16.90 m up; hoists from 3.80 m up
+  | (Said & { readonly kind: 'apart'; readonly measure: Measure }) // 0.40 m apart
   // --- sails
-  | Said & { readonly kind: 'sheeted'; readonly to: Name }                       // sheeted to fore yard
-  | Said & { readonly kind: 'wide'; readonly measure: Measure }                  // 10.60 m wide
-  | Said & { readonly kind: 'roach'; readonly measure: Measure }                 // roach 0.50 m
-  | Said & { readonly kind: 'offset'; readonly measure: Measure; readonly side: 'above' | 'below'; readonly name: Name } // reef 1.83 m BELOW head
-  | Said & { readonly kind: 'cringle'; readonly steps: readonly Step[] }         // cringle 4.29 m out
+  | (Said & { readonly kind: 'sheeted'; readonly to: Name }) // sheeted to fore yard
+  | (Said & { readonly kind: 'wide'; readonly measure: Measure }) // 10.60 m wide
+  | (Said & { readonly kind: 'roach'; readonly measure: Measure }) // roach 0.50 m
+  | (Said & {
+      readonly kind: 'offset'
+      readonly measure: Measure
+      readonly side: 'above' | 'below'
+      readonly name: Name
+    }) // reef 1.83 m BELOW head
+  | (Said & { readonly kind: 'cringle'; readonly steps: readonly Step[] }) // cringle 4.29 m out
   // --- gear and lines
-  | Said & { readonly kind: 'fits'; readonly names: readonly Name[] }            // fits square sail on hoisting yard (each side of 'on', 'or', 'and', 'over')
-  | Said & { readonly kind: 'shackled'; readonly to: Name }                      // clews shackled to foot yard
-  | Said & { readonly kind: 'without'; readonly names: readonly Name[] }         // without halyard and buntline
-  | Said & { readonly kind: 'pair' }
-  | Said & { readonly kind: 'single' }
-  | Said & { readonly kind: 'rope'; readonly size: Measure; readonly round: boolean; readonly material: Name | undefined } // 16 mm spun polyester; 3 in round manila; 22 mm wire with spun polyester fall
-  | Said & { readonly kind: 'rove'; readonly parts: readonly Name[] }            // rove tye and runner and luff
-  | Said & { readonly kind: 'deed'; readonly deed: Deed; readonly object: Name; readonly direction: Direction | 'in' | undefined; readonly on: Name | undefined } // draws clew forward; hoists ensign on mainsail gaff
-  | Said & { readonly kind: 'against'; readonly mode: 'only' | 'also' | 'not'; readonly lines: readonly Reference[] } // against clewline and other sheet; also against sheet; not against sheet
-  | Said & { readonly kind: 'answered'; readonly by: Words }                     // answered by the sail's own pull
-  | Said & { readonly kind: 'through'; readonly places: readonly Place[]; readonly to: Place | undefined } // through tack block then yard block to bunt cringle
-  | Said & { readonly kind: 'leadTo'; readonly place: Place }                    // to gaff end   (a lead's end, said alone)
-  | Said & { readonly kind: 'travels'; readonly measure: Measure }               // travels 3.20 m
-  | Said & { readonly kind: 'cut'; readonly measure: Measure }                   // cut 45 m
+  | (Said & { readonly kind: 'fits'; readonly names: readonly Name[] }) // fits square sail on hoisting yard (each side of 'on', 'or', 'and', 'over')
+  | (Said & { readonly kind: 'shackled'; readonly to: Name }) // clews shackled to foot yard
+  | (Said & { readonly kind: 'without'; readonly names: readonly Name[] }) // without halyard and buntline
+  | (Said & { readonly kind: 'pair' })
+  | (Said & { readonly kind: 'single' })
+  | (Said & {
+      readonly kind: 'rope'
+      readonly size: Measure
+      readonly round: boolean
+      readonly material: Name | undefined
+    }) // 16 mm spun polyester; 3 in round manila; 22 mm wire with spun polyester fall
+  | (Said & { readonly kind: 'rove'; readonly parts: readonly Name[] }) // rove tye and runner and luff
+  | (Said & {
+      readonly kind: 'deed'
+      readonly deed: Deed
+      readonly object: Name
+      readonly direction: Direction | 'in' | undefined
+      readonly on: Name | undefined
+    }) // draws clew forward; hoists ensign on mainsail gaff
+  | (Said & {
+      readonly kind: 'against'
+      readonly mode: 'only' | 'also' | 'not'
+      readonly lines: readonly Reference[]
+    }) // against clewline and other sheet; also against sheet; not against sheet
+  | (Said & { readonly kind: 'answered'; readonly by: Words }) // answered by the sail's own pull
+  | (Said & { readonly kind: 'through'; readonly places: readonly Place[]; readonly to: Place | undefined }) // through tack block then yard block to bunt cringle
+  | (Said & { readonly kind: 'leadTo'; readonly place: Place }) // to gaff end   (a lead's end, said alone)
+  | (Said & { readonly kind: 'travels'; readonly measure: Measure }) // travels 3.20 m
+  | (Said & { readonly kind: 'cut'; readonly measure: Measure }) // cut 45 m
   // --- phases
-  | Said & { readonly kind: 'act'; readonly act: Act; readonly lines: readonly Reference[]; readonly then: readonly Reference[]; readonly when: Words | undefined } // haul lee buntline then weather buntline, when running
-  | Said & { readonly kind: 'until'; readonly words: Words }                     // until the leeches are taut
-  | Said & { readonly kind: 'mind'; readonly words: Words }                      // mind nobody under the yard
-  | Said & { readonly kind: 'cautions'; readonly numbers: readonly Count[] }     // cautions 5 and 7 and 13
-  | Said & { readonly kind: 'answer'; readonly words: Words }                    // answer "Lower away."
-  | Said & { readonly kind: 'report'; readonly words: Words }                    // report "Yard down, fast."
-  | Said & { readonly kind: 'aloft'; readonly count: Count | undefined; readonly words: Words } // aloft 4 hands, gaskets off from the yardarms in
-  | Said & { readonly kind: 'before'; readonly words: Words }                    // before "The lower topsail is set."   (on a sequence)
-  | Said & { readonly kind: 'jams'; readonly words: Words }                      // if it jams "Hold. Word aft."         (on a sequence)
+  | (Said & {
+      readonly kind: 'act'
+      readonly act: Act
+      readonly lines: readonly Reference[]
+      readonly then: readonly Reference[]
+      readonly when: Words | undefined
+    }) // haul lee buntline then weather buntline, when running
+  | (Said & { readonly kind: 'until'; readonly words: Words }) // until the leeches are taut
+  | (Said & { readonly kind: 'mind'; readonly words: Words }) // mind nobody under the yard
+  | (Said & { readonly kind: 'cautions'; readonly numbers: readonly Count[] }) // cautions 5 and 7 and 13
+  | (Said & { readonly kind: 'answer'; readonly words: Words }) // answer "Lower away."
+  | (Said & { readonly kind: 'report'; readonly words: Words }) // report "Yard down, fast."
+  | (Said & { readonly kind: 'aloft'; readonly count: Count | undefined; readonly words: Words }) // aloft 4 hands, gaskets off from the yardarms in
+  | (Said & { readonly kind: 'before'; readonly words: Words }) // before "The lower topsail is set."   (on a sequence)
+  | (Said & { readonly kind: 'jams'; readonly words: Words }) // if it jams "Hold. Word aft."         (on a sequence)
   // --- rails and belaying
-  | Said & { readonly kind: 'sides' }                                            // port and starboard   (a rail, a deck thing)
-  | Said & { readonly kind: 'athwart' }
-  | Said & { readonly kind: 'round'; readonly name: Name }                       // round main mast
-  | Said & { readonly kind: 'marked'; readonly code: Name }                      // marked FF-A
-  | Said & { readonly kind: 'berth'; readonly berth: Berth }
+  | (Said & { readonly kind: 'sides' }) // port and starboard   (a rail, a deck thing)
+  | (Said & { readonly kind: 'athwart' })
+  | (Said & { readonly kind: 'round'; readonly name: Name }) // round main mast
+  | (Said & { readonly kind: 'marked'; readonly code: Name }) // marked FF-A
+  | (Said & { readonly kind: 'berth'; readonly berth: Berth })
   // --- deck and stations
-  | Said & { readonly kind: 'extent'; readonly axis: 'aft' | 'out'; readonly side: Side | undefined; readonly from: Measure; readonly to: Measure; readonly fromForward: boolean; readonly toForward: boolean } // from 1.00 m forward to 9.00 m aft; 2.40 m to 3.20 m out; 0.80 m to 1.60 m starboard
-  | Said & { readonly kind: 'eachSide'; readonly measure: Measure }              // 1.10 m each side
-  | Said & { readonly kind: 'top'; readonly step: Step }                         // top 2.60 m up
-  | Said & { readonly kind: 'works'; readonly names: readonly Name[] }           // works fore rail and fore fife rail
-  | Said & { readonly kind: 'takes'; readonly names: readonly Name[] }           // takes helm
-  | Said & { readonly kind: 'mannedBy'; readonly names: readonly Name[] }        // manned by foremast and mainmast
+  | (Said & {
+      readonly kind: 'extent'
+      readonly axis: 'aft' | 'out'
+      readonly side: Side | undefined
+      readonly from: Measure
+      readonly to: Measure
+      readonly fromForward: boolean
+      readonly toForward: boolean
+    }) // from 1.00 m forward to 9.00 m aft; 2.40 m to 3.20 m out; 0.80 m to 1.60 m starboard
+  | (Said & { readonly kind: 'eachSide'; readonly measure: Measure }) // 1.10 m each side
+  | (Said & { readonly kind: 'top'; readonly step: Step }) // top 2.60 m up
+  | (Said & { readonly kind: 'works'; readonly names: readonly Name[] }) // works fore rail and fore fife rail
+  | (Said & { readonly kind: 'takes'; readonly names: readonly Name[] }) // takes helm
+  | (Said & { readonly kind: 'mannedBy'; readonly names: readonly Name[] }) // manned by foremast and mainmast
   // --- allow
-  | Said & { readonly kind: 'for'; readonly names: readonly Name[] }
-  | Said & { readonly kind: 'because'; readonly words: Words }
+  | (Said & { readonly kind: 'for'; readonly names: readonly Name[] })
+  | (Said & { readonly kind: 'because'; readonly words: Words })
 
 /** What sits on a pin, or why none does. */
 export type Berth =
   | { readonly kind: 'line'; readonly side: Side | undefined; readonly line: Name; readonly span: Span }
-  | { readonly kind: 'free'; readonly side: Side | undefined; readonly for: Words | undefined; readonly span: Span }
-  | { readonly kind: 'shared'; readonly side: Side | undefined; readonly lines: readonly Name[]; readonly because: Words | undefined; readonly span: Span }
+  | {
+      readonly kind: 'free'
+      readonly side: Side | undefined
+      readonly for: Words | undefined
+      readonly span: Span
+    }
+  | {
+      readonly kind: 'shared'
+      readonly side: Side | undefined
+      readonly lines: readonly Name[]
+      readonly because: Words | undefined
+      readonly span: Span
+    }
 
 export type StatementKind =
-  | 'fact' | 'mast' | 'section' | 'spar' | 'stay' | 'sail' | 'corner' | 'hang' | 'particular'
-  | 'block' | 'line' | 'rail' | 'pins' | 'deckThing' | 'station' | 'label' | 'sequence' | 'phase'
+  | 'fact'
+  | 'mast'
+  | 'section'
+  | 'spar'
+  | 'stay'
+  | 'sail'
+  | 'corner'
+  | 'hang'
+  | 'particular'
+  | 'block'
+  | 'line'
+  | 'rail'
+  | 'pins'
+  | 'deckThing'
+  | 'station'
+  | 'label'
+  | 'sequence'
+  | 'phase'
 
 /**
  * One statement: an entry of a page or a particular set in below one.
@@ -209,8 +281,24 @@ export interface Statement {
 }
 
 export type PageKind =
-  | 'edition' | 'bringIn' | 'vessel' | 'hull' | 'masts' | 'spars' | 'stays' | 'sails' | 'lines' | 'rails'
-  | 'deck' | 'stations' | 'labels' | 'gear' | 'belayOn' | 'belay' | 'set' | 'allow'
+  | 'edition'
+  | 'bringIn'
+  | 'vessel'
+  | 'hull'
+  | 'masts'
+  | 'spars'
+  | 'stays'
+  | 'sails'
+  | 'lines'
+  | 'rails'
+  | 'deck'
+  | 'stations'
+  | 'labels'
+  | 'gear'
+  | 'belayOn'
+  | 'belay'
+  | 'set'
+  | 'allow'
 
 /**
  * A page: a page word at the margin, and what is set in below it.

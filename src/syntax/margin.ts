@@ -1,0 +1,220 @@
+import type { IToken, TokenType } from 'chevrotain'
+import type { Finding } from '../findings/index.ts'
+import { nearest, type Source } from '../text/index.ts'
+import { endOf, error, tokenSpan } from './said.ts'
+import { LineEnd, LineStart, page, SetIn, SetOut, said } from './tokens.ts'
+import { retype } from './wording.ts'
+import { pageWords } from './words.ts'
+
+/**
+ * Turns the newlines into `LineEnd`, `SetIn` and `SetOut` by the margins of the lines. Blank lines and remarks do not count. What
+ * stands first at the margin is a page word; a line there that has none is left out with all that is set in below it.
+ */
+export function setMargins(tokens: readonly IToken[], source: Source, findings: Finding[]): IToken[] {
+  const setting: Setting = { source, findings, out: [], levels: [0], page: undefined, strangers: false }
+  let at = 0
+  while (at < tokens.length) {
+    const start = tokens[at]?.tokenType === LineStart ? at + 1 : at
+    let end = start
+    while (end < tokens.length && tokens[end]?.tokenType !== LineStart) end++
+    if (end > start) setLine(setting, tokens.slice(start, end), tokens[start - 1])
+    at = end
+  }
+  for (let depth = setting.levels.length; depth > 1; depth--) setting.out.push(setOut)
+  return setting.out
+}
+
+interface Setting {
+  readonly source: Source
+  readonly findings: Finding[]
+  readonly out: IToken[]
+  /** The column of every open level, the margin first. */
+  levels: number[]
+  /** The page word under which lines now stand; undefined where they are left out. */
+  page: TokenType | undefined
+  /** Whether the last line at the margin was already told to be out of place. */
+  strangers: boolean
+}
+
+function setLine(setting: Setting, line: readonly IToken[], start: IToken | undefined): void {
+  const first = line[0] as IToken
+  const column = columnOf(setting.source.text, first, start)
+  const opens = page[first.image.toLowerCase() as keyof typeof page]
+  if (column === 0 || (column === 1 && opens !== undefined)) setPage(setting, line, column, opens)
+  else if (setting.page === undefined) leaveOut(setting, line)
+  else setUnderPage(setting, line, column)
+}
+
+function setUnderPage(setting: Setting, line: readonly IToken[], column: number): void {
+  const level = levelFor(setting, column, line[0] as IToken)
+  const { out, levels } = setting
+  if (level === levels.length) {
+    levels.push(column)
+    out.push(setIn)
+  }
+  while (levels.length > level + 1) {
+    levels.pop()
+    out.push(setOut)
+  }
+  push(setting, canBegin(setting, line), line)
+}
+
+/** A line at the margin: a page word closes all that is open and begins a page. */
+function setPage(
+  setting: Setting,
+  line: readonly IToken[],
+  column: number,
+  opens: TokenType | undefined,
+): void {
+  const first = line[0] as IToken
+  for (let depth = setting.levels.length; depth > 1; depth--) setting.out.push(setOut)
+  setting.levels = [0]
+  setting.page = opens
+  if (opens === undefined) {
+    const offers = nearest(first.image, pageWords)
+    if (offers.length > 0 || !setting.strangers)
+      setting.findings.push(stranger(setting.source, first, offers))
+    setting.strangers = offers.length === 0
+    return
+  }
+  setting.strangers = false
+  if (column > 0) setting.findings.push(advice(setting.source, first, column, 0))
+  retype(first, opens)
+  push(setting, line, line)
+}
+
+/** A line set in where there is no page. A page word that was misspelt has been told already. */
+function leaveOut(setting: Setting, line: readonly IToken[]): void {
+  if (
+    setting.out.length > 0 ||
+    setting.strangers ||
+    setting.findings.some(f => f.rule === 'syntax/page-word')
+  )
+    return
+  setting.strangers = true
+  const at = tokenSpan(setting.source, line[0] as IToken)
+  setting.findings.push(
+    error(
+      'syntax/no-page',
+      at,
+      'This is set in, and there is no page above it.',
+      `Begin with a page word: ${offered}.`,
+    ),
+  )
+}
+
+function push(setting: Setting, words: readonly IToken[], line: readonly IToken[]): void {
+  for (const token of words) setting.out.push(token)
+  const last = line[line.length - 1] as IToken
+  const end = endOf(last)
+  setting.out.push(virtual(LineEnd, end))
+}
+
+/**
+ * The level on which a line stands: one past the last where it is set in. One column off is read as the level beside it, with
+ * advice; a line that comes out between two levels is read as one of the inner.
+ */
+function levelFor({ levels, findings, source }: Setting, column: number, first: IToken): number {
+  const top = levels.length - 1
+  const deepest = levels[top] ?? 0
+  if (column === deepest) return top
+  if (column > deepest) {
+    if (column - deepest > 1) return top + 1
+    findings.push(advice(source, first, column, top === 0 ? 2 : deepest))
+    return top === 0 ? 1 : top
+  }
+  let outer = top
+  while ((levels[outer] ?? 0) > column) outer--
+  const beside = levels[outer] ?? 0
+  if (beside === column) return outer
+  const nearOuter = column - beside === 1 && (levels[outer + 1] ?? 0) - column > 1 && outer > 0
+  const level = nearOuter ? outer : outer + 1
+  findings.push(advice(source, first, column, levels[level] ?? 0))
+  if (!nearOuter) levels[level] = column
+  return level
+}
+
+/** The column of a line's first word, from 0; a tab goes to the next fourth. */
+function columnOf(text: string, first: IToken, start: IToken | undefined): number {
+  const from = start === undefined ? 0 : start.startOffset
+  let column = 0
+  for (let i = from; i < first.startOffset; i++) {
+    const mark = text.charCodeAt(i)
+    if (mark === 10 || mark === 13) column = 0
+    else column = mark === 9 ? column - (column % 4) + 4 : column + 1
+  }
+  return column
+}
+
+/** The line as the parser may have it: a line that begins with a word that only goes on is emptied, with a finding. */
+function canBegin(setting: Setting, line: readonly IToken[]): readonly IToken[] {
+  const first = line[0] as IToken
+  if (!onlyGoesOn.has(first.tokenType)) return line
+  if (first.tokenType === said.then && setting.page === page.set) return line
+  setting.findings.push(
+    error(
+      'syntax/line-begins',
+      tokenSpan(setting.source, first),
+      `A line can't begin with "${first.image}".`,
+      'Put it behind what it goes on from, on one line.',
+    ),
+  )
+  return []
+}
+
+const onlyGoesOn: ReadonlySet<TokenType> = new Set<TokenType>([
+  ...(['and', 'then', 'by', 'abreast', 'aft', 'forward', 'up', 'below', 'above', 'down', 'out'] as const).map(
+    word => said[word],
+  ),
+])
+
+const offered = `${pageWords.slice(0, -1).join(', ')} or ${pageWords[pageWords.length - 1]}`
+
+function stranger(source: Source, first: IToken, offers: readonly string[]): Finding {
+  const at = tokenSpan(source, first)
+  if (offers.length > 0) {
+    const message = `"${first.image}" is no page word. Nearest: ${offers.join(', ')}.`
+    return error('syntax/page-word', at, message, 'What is set in below it is not read until it is mended.')
+  }
+  return error(
+    'syntax/page-word',
+    at,
+    `"${first.image}" stands at the margin, where only page words stand.`,
+    `Set it in by two spaces to keep it on its page, or begin with a page word: ${offered}.`,
+  )
+}
+
+function advice(source: Source, first: IToken, column: number, meant: number): Finding {
+  const at = tokenSpan(source, first)
+  const margin = {
+    source: source.name,
+    start: lineBegin(source.text, first.startOffset),
+    end: first.startOffset,
+  }
+  return {
+    rule: 'syntax/margin',
+    severity: 'note',
+    at,
+    message: `This line stands ${spaces(column)} in, its neighbours ${meant}; read as one of them.`,
+    remedy: 'Give lines of one level one margin.',
+    related: [],
+    fix: { title: `Set the line in by ${spaces(meant)}`, edits: [{ at: margin, text: ' '.repeat(meant) }] },
+  }
+}
+
+const spaces = (n: number) => (n === 1 ? '1 space' : `${n} spaces`)
+
+function lineBegin(text: string, offset: number): number {
+  let begin = offset
+  while (begin > 0 && text[begin - 1] !== '\n' && text[begin - 1] !== '\r') begin--
+  return begin
+}
+
+const virtual = (type: TokenType, offset: number): IToken => ({
+  image: '',
+  startOffset: offset,
+  tokenType: type,
+  tokenTypeIdx: type.tokenTypeIdx as number,
+})
+const setIn = virtual(SetIn, 0)
+const setOut = virtual(SetOut, 0)

@@ -1,0 +1,129 @@
+import type { IRecognitionException, IToken } from 'chevrotain'
+import type { Finding } from '../findings/index.ts'
+import { lineColumn, lineStarts, type Source } from '../text/index.ts'
+import { error, tokenSpan } from './said.ts'
+import { LineEnd, Word } from './tokens.ts'
+
+/**
+ * What the parser stumbled over, in the trade's words: one finding a line, for what goes wrong behind a mistake in its line
+ * mostly follows from it. Lines on which there is an odd mark or an open quotation have theirs already.
+ */
+export function stumbles(
+  errors: readonly IRecognitionException[],
+  source: Source,
+  told: readonly Finding[],
+): Finding[] {
+  if (errors.length === 0) return []
+  const starts = lineStarts(source.text)
+  const lineOf = (offset: number) => lineColumn(starts, offset).line
+  const explained = told.filter(({ rule }) => breaksLine.has(rule)).map(({ at }) => lineOf(at.start))
+  const lines = new Set(explained)
+  const findings: Finding[] = []
+  for (const stumble of errors) {
+    const finding = stumbleFinding(stumble, source)
+    const line = lineOf(finding.at.start)
+    if (lines.has(line)) continue
+    lines.add(line)
+    findings.push(finding)
+  }
+  return findings
+}
+
+const breaksLine: ReadonlySet<string> = new Set([
+  'syntax/odd-mark',
+  'syntax/open-quote',
+  'syntax/line-begins',
+])
+
+function stumbleFinding(stumble: IRecognitionException, source: Source): Finding {
+  const { token, context } = stumble
+  const previous = 'previousToken' in stumble ? (stumble.previousToken as IToken | undefined) : undefined
+  const before = previous !== undefined && previous.image !== '' ? `"${brief(previous.image)}"` : undefined
+  const rule = context.ruleStack.findLast(name => examples[name] !== undefined)
+  const example = rule === undefined ? undefined : examples[rule]
+  const asIn = example === undefined ? undefined : `As in "${example}".`
+  const ends = token.tokenType === LineEnd || token.image === ''
+  if (ends) {
+    const at =
+      previous === undefined ? { source: source.name, start: 0, end: 0 } : tokenSpan(source, previous)
+    return error(
+      'syntax/unfinished',
+      at,
+      `The line ends behind ${before ?? 'nothing'}, and more is due.`,
+      asIn,
+    )
+  }
+  const at = tokenSpan(source, token)
+  const word = `"${brief(token.image)}"`
+  if (example === undefined && token.tokenType === Word && before !== undefined) {
+    const message = `${word} follows ${before} without a breath between.`
+    return error(
+      'syntax/comma-missing',
+      at,
+      message,
+      'Put a comma before it, or a word that tells what it is to the rest.',
+    )
+  }
+  const message = before === undefined ? `${word} can't stand here.` : `${word} can't follow ${before}.`
+  return error(
+    'syntax/word-misplaced',
+    at,
+    message,
+    asIn ?? 'Mend the line: a name, then what there is to say of it, with commas between.',
+  )
+}
+
+const brief = (image: string) => (image.length > 40 ? `${image.slice(0, 37)}...` : image)
+
+/** How each clause is said; what the parser calls it is nobody's concern. */
+const examples: Readonly<Record<string, string>> = {
+  like: 'like fore mast',
+  at: 'at cap 0.20 m aft 0.60 m below',
+  on: 'on mainsail gaff and mainsail boom',
+  called: 'called "Bowsprit and jib-boom"',
+  short: 'short "F t bunt"',
+  within: 'in m and mm',
+  conjectural: 'conjectural by "a photograph of 1911"',
+  stepped: 'stepped 7.40 m aft 1.60 m up',
+  raked: 'raked 3 deg aft',
+  yards: 'yards 0.50 m forward',
+  doubled: 'doubled 1.70 m',
+  fixed: 'fixed 11.50 m up',
+  sheeted: 'sheeted to fore yard',
+  roach: 'roach 0.50 m',
+  cringle: 'cringle 4.29 m out',
+  to: 'to gaff end',
+  from: 'from 1.20 m aft 2.70 m up to 0.30 m forward 2.92 m up',
+  figured: '9.40 m aft 0.90 m out 6.70 m up',
+  fits: 'fits square sail on hoisting yard',
+  shackled: 'clews shackled to foot yard',
+  without: 'without halyard and buntline',
+  rove: 'rove tye and runner and luff',
+  hoists: 'hoists yard',
+  hoistsFrom: 'hoists from 14.40 m to 16.90 m up',
+  does: 'draws clew forward',
+  against: 'against clewline and other sheet',
+  through: 'through lead block then yard block to bunt cringle',
+  travels: 'travels 3.20 m',
+  cut: 'cut 45 m',
+  sides: 'port and starboard',
+  around: 'round main mast',
+  marked: 'marked FF-A',
+  pinNumber: 'pin 5',
+  top: 'top 2.60 m up',
+  works: 'works fore rail and fore fife rail',
+  takes: 'takes helm',
+  manned: 'manned by foremast and mainmast',
+  for: 'for fore topsail halyard',
+  act: 'haul lee sheet, ease lee clewline',
+  cautions: 'cautions 5 and 7',
+  answer: 'answer "Lower away."',
+  report: 'report "Yard down, fast."',
+  before: 'before "The lower topsail is set."',
+  jams: 'if it jams "Hold. Word aft."',
+  berth: '7 port jib halyard, starboard flying jib halyard',
+  broughtIn: 'bring in standard gear',
+  belayedOn: 'belay on fore rail',
+  belayed: 'belay foresail sheet to fore sheet cleat',
+  succession: 'set mainsail then foresail then jib',
+}

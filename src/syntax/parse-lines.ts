@@ -1,0 +1,225 @@
+import type { IOrAlt, IToken, OrMethodOpts, ParserMethod } from 'chevrotain'
+import { emptyNotebook, type Notebook, type OpenPage, type OpenStatement, openStatement } from './notebook.ts'
+import { PhasesParser } from './parse-phases.ts'
+import { error, tokenSpan } from './said.ts'
+import { Comma, LineEnd, SetIn, SetOut } from './tokens.ts'
+import type * as tree from './tree.ts'
+
+/** The kinds of line that a block takes, tried in this order by their first word. */
+export type Lines = OrMethodOpts<void>
+
+/** Lines of a block, by their rules; where two may begin with one word, the first has it. */
+export const linesOf = (...rules: readonly (() => void)[]): Lines => ({
+  MAX_LOOKAHEAD: 1,
+  DEF: rules.map(rule => ({ ALT: rule, IGNORE_AMBIGUITIES: true }) satisfies IOrAlt<void>),
+})
+
+/**
+ * Lines and what is set in below them. A line is its clauses and a LineEnd, in one rule, so that reading goes on behind a
+ * mistake at the next comma of the same line, and in any case with the next line. Every block takes any line: what does not
+ * belong there is judged by the builder.
+ */
+export abstract class LinesParser extends PhasesParser {
+  abstract hang: ParserMethod<[], void>
+  abstract sequence: ParserMethod<[], void>
+  abstract addedLine: ParserMethod<[], void>
+
+  protected notebook: Notebook = emptyNotebook()
+  /** The statement or page whose own line is being read. */
+  protected onLine: OpenStatement | OpenPage | undefined
+
+  protected ropesHere(): boolean {
+    return this.notebook.open.some(({ kind }) => kind === 'hang' || kind === 'gear' || kind === 'lines')
+  }
+
+  private readonly clauseKinds = [
+    { ALT: () => this.SUBRULE(this.figured) },
+    { ALT: () => this.SUBRULE(this.at) },
+    { ALT: () => this.SUBRULE(this.from) },
+    { ALT: () => this.SUBRULE(this.to) },
+    { ALT: () => this.SUBRULE(this.like) },
+    { ALT: () => this.SUBRULE(this.on) },
+    { ALT: () => this.SUBRULE(this.within) },
+    { ALT: () => this.SUBRULE(this.called) },
+    { ALT: () => this.SUBRULE(this.short) },
+    { ALT: () => this.SUBRULE(this.label) },
+    { ALT: () => this.SUBRULE(this.conjectural) },
+    { ALT: () => this.SUBRULE(this.stepped) },
+    { ALT: () => this.SUBRULE(this.raked) },
+    { ALT: () => this.SUBRULE(this.yards) },
+    { ALT: () => this.SUBRULE(this.doubled) },
+    { ALT: () => this.SUBRULE(this.fixed) },
+    { ALT: () => this.SUBRULE(this.hoists) },
+    { ALT: () => this.SUBRULE(this.sheeted) },
+    { ALT: () => this.SUBRULE(this.roach) },
+    { ALT: () => this.SUBRULE(this.cringle) },
+    { ALT: () => this.SUBRULE(this.fits) },
+    { ALT: () => this.SUBRULE(this.shackled) },
+    { ALT: () => this.SUBRULE(this.without) },
+    { ALT: () => this.SUBRULE(this.pair) },
+    { ALT: () => this.SUBRULE(this.single) },
+    { ALT: () => this.SUBRULE(this.rove) },
+    { ALT: () => this.SUBRULE(this.does) },
+    { ALT: () => this.SUBRULE(this.against) },
+    { ALT: () => this.SUBRULE(this.answered) },
+    { ALT: () => this.SUBRULE(this.through) },
+    { ALT: () => this.SUBRULE(this.travels) },
+    { ALT: () => this.SUBRULE(this.cut) },
+    { ALT: () => this.SUBRULE(this.sides) },
+    { ALT: () => this.SUBRULE(this.athwart) },
+    { ALT: () => this.SUBRULE(this.around) },
+    { ALT: () => this.SUBRULE(this.marked) },
+    { ALT: () => this.SUBRULE(this.pinNumber) },
+    { ALT: () => this.SUBRULE(this.top) },
+    { ALT: () => this.SUBRULE(this.works) },
+    { ALT: () => this.SUBRULE(this.takes) },
+    { ALT: () => this.SUBRULE(this.manned) },
+    { ALT: () => this.SUBRULE(this.for) },
+    { ALT: () => this.SUBRULE(this.because) },
+    { ALT: () => this.SUBRULE(this.until) },
+    { ALT: () => this.SUBRULE(this.mind) },
+    { ALT: () => this.SUBRULE(this.aloft) },
+  ]
+
+  clause = this.RULE('clause', () => {
+    const clause = this.OR<tree.Clause | undefined>(this.clauseKinds)
+    this.ACTION(() => this.note(clause))
+  })
+
+  /** What is said on a line behind the name. Behind a comma a name tells the class: 'jib, headsail on jib stay'. */
+  restOfLine = this.RULE('restOfLine', () => {
+    this.breaths(() => {
+      const clause = this.SUBRULE(this.class)
+      this.ACTION(() => this.note(clause))
+    })
+  })
+
+  /** A line of clauses only. They belong to the statement above. */
+  particular = this.RULE('particular', () => {
+    this.SUBRULE(this.restOfLine)
+    this.block(this.particularLines)
+  })
+
+  /** A line that begins with a name where none is due: it is kept, and judged afterwards. */
+  otherLine = this.RULE('otherLine', () => {
+    this.OR([
+      { ALT: () => this.SUBRULE(this.hang) },
+      { ALT: () => this.SUBRULE(this.sequence) },
+      { ALT: () => this.SUBRULE(this.addedLine) },
+      { ALT: () => this.entry('particular', this.particularLines) },
+    ])
+  })
+
+  protected readonly particularLines = linesOf(
+    () => this.SUBRULE(this.particular),
+    () => this.SUBRULE(this.otherLine),
+  )
+
+  // --- how lines and blocks are made up; these are no rules, but stand within them
+
+  /** Clauses, with or without a comma between, to the end of the line. `named` takes the name that may follow a comma. */
+  protected breaths(named: () => void): void {
+    this.MANY(() =>
+      this.OR([
+        {
+          ALT: () => {
+            this.CONSUME(Comma)
+            this.OPTION(() =>
+              this.OR2({
+                MAX_LOOKAHEAD: 1,
+                DEF: [{ ALT: () => this.SUBRULE(this.clause), IGNORE_AMBIGUITIES: true }, { ALT: named }],
+              }),
+            )
+          },
+        },
+        { ALT: () => this.SUBRULE2(this.clause) },
+      ]),
+    )
+    this.CONSUME(LineEnd)
+    this.ACTION(() => this.endLine())
+  }
+
+  /** A statement: its name, what is said of it, and the lines set in below it. */
+  protected entry(kind: tree.StatementKind, lines: Lines): void {
+    const depth = this.depth()
+    const name = this.SUBRULE9(this.name)
+    this.ACTION(() => this.open(kind, name))
+    this.SUBRULE9(this.restOfLine)
+    this.block(lines)
+    this.ACTION(() => this.close(depth))
+  }
+
+  protected block(lines: Lines): void {
+    this.OPTION9(() => {
+      this.CONSUME9(SetIn)
+      this.MANY9(() => this.OR9(lines))
+      this.CONSUME9(SetOut)
+    })
+  }
+
+  // --- what is noted
+
+  protected depth(): number {
+    return this.notebook.open.length
+  }
+
+  protected open(kind: tree.StatementKind, name: tree.Name): void {
+    this.onLine = openStatement(this.notebook, { kind, name, span: name.span })
+  }
+
+  /** Opens a statement that begins with a small word. Where its name is missing, that is told. */
+  protected openAt(
+    kind: tree.StatementKind,
+    name: tree.Name | undefined,
+    first: IToken,
+    nameless?: string,
+    added = false,
+  ): void {
+    const span = tokenSpan(this.source, first)
+    this.onLine = openStatement(this.notebook, { kind, name, span, added })
+    if (name !== undefined || nameless === undefined) return
+    this.find(error('syntax/name-missing', span, nameless))
+    this.doubt()
+  }
+
+  /** Ends a corner or a fact at the comma before the name of the next. */
+  protected openNext(depth: number, kind: tree.StatementKind, name: tree.Name): void {
+    const last = this.onLine?.clauses.at(-1)?.span.end ?? this.onLine?.name?.span.end
+    if (last !== undefined) this.endLineAt(last)
+    this.close(depth)
+    this.open(kind, name)
+  }
+
+  protected close(depth: number): void {
+    this.notebook.open.length = Math.min(this.notebook.open.length, depth)
+  }
+
+  /** Adds a clause to the innermost statement; one that could not be read leaves the statement doubtful. */
+  protected note(clause: tree.Clause | undefined): void {
+    if (clause === undefined) this.doubt()
+    else this.notebook.open.at(-1)?.clauses.push(clause)
+  }
+
+  protected doubt(): void {
+    const innermost = this.notebook.open.at(-1)
+    if (innermost !== undefined) innermost.doubtful = true
+  }
+
+  protected noteWhen(words: tree.Words | undefined): void {
+    const clauses = this.notebook.open.at(-1)?.clauses
+    const last = clauses?.at(-1)
+    if (clauses === undefined || words === undefined || last?.kind !== 'act') this.doubt()
+    else clauses[clauses.length - 1] = { ...last, when: words, span: { ...last.span, end: words.span.end } }
+  }
+
+  /** The end of a statement's own line; the lines set in below it do not stretch it. */
+  protected endLine(): void {
+    this.endLineAt(this.LA(0).startOffset)
+  }
+
+  private endLineAt(end: number): void {
+    if (this.onLine === undefined) return
+    this.onLine.span = { ...this.onLine.span, end: Math.max(this.onLine.span.end, end) }
+    this.onLine = undefined
+  }
+}

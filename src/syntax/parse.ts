@@ -1,0 +1,26 @@
+import type { Finding, Found } from '../findings/index.ts'
+import type { Source } from '../text/index.ts'
+import { lex } from './lexer.ts'
+import { setMargins } from './margin.ts'
+import { stumbles } from './messages.ts'
+import { RigParser } from './parser.ts'
+import type { Tree } from './tree.ts'
+import { tellWords } from './wording.ts'
+
+/** Reads a rig file. Any text at all gives a tree: what could be read stays in it, and a finding tells of the rest. */
+export function parse(source: Source): Found<Tree> {
+  const findings: Finding[] = []
+  const words = tellWords(lex(source.text), source, findings)
+  const parser = theParser()
+  const read = parser.read(source, setMargins(words, source, findings))
+  findings.push(...read.findings)
+  findings.push(...stumbles(parser.errors, source, findings))
+  return { value: { source, pages: read.pages }, findings }
+}
+
+// Made when first needed, and then kept: the analysis of the grammar costs more than the reading of a file.
+let made: RigParser | undefined
+function theParser(): RigParser {
+  made ??= new RigParser()
+  return made
+}

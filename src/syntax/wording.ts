@@ -1,0 +1,173 @@
+import type { IToken, TokenType } from 'chevrotain'
+import type { Finding } from '../findings/index.ts'
+import type { FigureFault, FigureRead } from '../measure/index.ts'
+import type { Source } from '../text/index.ts'
+import type { SaidWords } from './matchers.ts'
+import { endOf, error, tokenSpan } from './said.ts'
+import {
+  Count,
+  Figure,
+  LineStart,
+  Measure,
+  OddMark,
+  Quoted,
+  QuotedFirst,
+  RuleName,
+  said,
+  ToOrder,
+  Word,
+} from './tokens.ts'
+import { placedWords, smallWords } from './words.ts'
+
+/**
+ * Tells small words from words, and measures from counts; puts odd marks aside with a finding each, so that the parser
+ * never meets one. Works on the tokens themselves: nobody else has seen them yet.
+ */
+export function tellWords(tokens: readonly IToken[], source: Source, findings: Finding[]): IToken[] {
+  const kept: IToken[] = []
+  let lineFirst: IToken | undefined
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i] as IToken
+    if (token.tokenType === OddMark) {
+      i = lastOfMarks(tokens, i)
+      findings.push(oddMark(source, token, tokens[i] as IToken))
+      continue
+    }
+    kept.push(token)
+    if (token.tokenType === LineStart) {
+      lineFirst = undefined
+      continue
+    }
+    const first = lineFirst === undefined
+    lineFirst ??= token
+    if (token.tokenType === Word) retype(token, wordKind(token, tokens[i + 1], first, lineFirst))
+    else if (token.tokenType === Figure) tellFigure(token, source, findings)
+    else if (token.tokenType === Quoted) tellQuoted(token, first, source, findings)
+  }
+  return kept
+}
+
+/** Gives a token another kind. */
+export function retype(token: IToken, type: TokenType): void {
+  token.tokenType = type
+  token.tokenTypeIdx = type.tokenTypeIdx as number
+}
+
+const kinds: ReadonlyMap<string, TokenType> = new Map(
+  [...smallWords, ...placedWords].map(word => [word, said[word]]),
+)
+
+/** What parts the names behind 'fits': all else there is a name, also 'fixed' of 'fixed yard'. */
+const partsFits: Readonly<Record<string, TokenType>> = {
+  __proto__: null as never,
+  on: said.on,
+  or: said.or,
+  and: said.and,
+  over: said.over,
+  without: said.without,
+}
+
+function wordKind(token: IToken, next: IToken | undefined, first: boolean, lineFirst: IToken): TokenType {
+  const word = token.image.toLowerCase()
+  if (first) {
+    if (word === 'gear') return said.gear
+    if (word === 'to' && next !== undefined && /^(?:set|douse)$/i.test(next.image)) return ToOrder
+  }
+  if (word === 'pin' && next?.tokenType === Figure) return said.pin
+  if (lineFirst.tokenType === said.fits) return partsFits[word] ?? Word
+  const kind = kinds.get(word)
+  if (kind !== undefined) return kind
+  return word.includes('/') ? RuleName : Word
+}
+
+function tellFigure(token: IToken, source: Source, findings: Finding[]): void {
+  const read = token.payload as FigureRead
+  retype(token, read.dimension === undefined ? Count : Measure)
+  if (read.fault !== undefined) findings.push(figureFinding(source, token, read.fault))
+}
+
+function figureFinding(source: Source, token: IToken, fault: FigureFault): Finding {
+  const at = tokenSpan(source, token)
+  const written = token.image.length > 24 ? `${token.image.slice(0, 20)}…` : token.image
+  switch (fault) {
+    case 'too-large':
+      return error(
+        'measure/out-of-range',
+        at,
+        `"${written}" is no number for a ship.`,
+        'Write it out in figures, with its unit.',
+      )
+    case 'exponent':
+      return error(
+        'measure/notation',
+        at,
+        `"${written}" is not how a number is written here.`,
+        'Write it out in figures.',
+      )
+    case 'doubtful-comma':
+      return error(
+        'measure/doubtful-comma',
+        at,
+        `"${written}" can be read in two ways: with a decimal comma, or with a comma between thousands.`,
+        'Use a point for decimals, and nothing between thousands.',
+      )
+    case 'negative':
+      return error(
+        'measure/negative',
+        at,
+        `"${written}" has a minus sign, and a measure here has none.`,
+        'Say the other way: "forward" for "aft", "below" for "up".',
+      )
+  }
+}
+
+function tellQuoted(token: IToken, first: boolean, source: Source, findings: Finding[]): void {
+  if (first) retype(token, QuotedFirst)
+  if ((token.payload as SaidWords).closed) return
+  const at = { source: source.name, start: token.startOffset, end: token.startOffset + 1 }
+  findings.push(
+    error(
+      'syntax/open-quote',
+      at,
+      'These quotation marks are opened and never closed.',
+      'Close them on the same line.',
+    ),
+  )
+}
+
+/** The last of a run of odd marks that touch each other. */
+function lastOfMarks(tokens: readonly IToken[], from: number): number {
+  let last = from
+  while (tokens[last + 1]?.tokenType === OddMark && touches(tokens[last], tokens[last + 1])) last++
+  return last
+}
+
+const touches = (a: IToken | undefined, b: IToken | undefined) =>
+  a !== undefined && endOf(a) === b?.startOffset
+
+const odd: Readonly<Record<string, string>> = {
+  ':': 'A colon is not needed: a name ends where a small word, a number or a comma follows.',
+  ';': 'A comma parts clauses; a new line parts more.',
+  '.': 'A full stop is not needed outside prose and quotation marks.',
+  '=': 'Nothing is set equal: say the name, then what there is to say of it.',
+  '(': 'Put a remark behind "#".',
+  '[': 'Put a remark behind "#".',
+  '{': 'Setting in takes the place of braces.',
+  '+': 'There are no sums here.',
+  '*': 'There are no sums here.',
+  '/': 'A fraction is written "2 1/2 in"; a remark stands behind "#".',
+}
+
+function oddMark(source: Source, first: IToken, last: IToken): Finding {
+  const at = { source: source.name, start: first.startOffset, end: endOf(last) }
+  const marks = source.text.slice(at.start, Math.min(at.end, at.start + 12))
+  const remedy = odd[marks[0] ?? ''] ?? 'Take it out, or put the words that hold it between double quotes.'
+  return error('syntax/odd-mark', at, `${shown(marks)} means nothing here.`, remedy)
+}
+
+/** Marks as a reader can see them: what is invisible is told by its number. */
+function shown(marks: string): string {
+  if (/^[\p{P}\p{S}\p{N}]+$/u.test(marks)) return `"${marks}"`
+  const code = (marks.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')
+  return `The mark U+${code}`
+}

@@ -1,0 +1,97 @@
+/** The words that open a page when they stand first at the margin. */
+export const pageWords = [
+  'edition',
+  'bring',
+  'vessel',
+  'hull',
+  'masts',
+  'spars',
+  'stays',
+  'sails',
+  'lines',
+  'rails',
+  'deck',
+  'stations',
+  'labels',
+  'gear',
+  'belay',
+  'set',
+  'allow',
+] as const
+
+/**
+ * The small words: they end a name, so a name that holds one is quoted. All other words are free for names.
+ */
+export const smallWords = [
+  // where and to what
+  ...[
+    'at',
+    'to',
+    'from',
+    'on',
+    'in',
+    'against',
+    'through',
+    'then',
+    'with',
+    'without',
+    'like',
+    'and',
+    'by',
+    'for',
+    'abreast',
+  ],
+  // which way
+  ...['aft', 'forward', 'up', 'below', 'above', 'down', 'out', 'port', 'starboard', 'athwart', 'round'],
+  // how a thing is made and stands
+  ...[
+    'stepped',
+    'raked',
+    'doubled',
+    'fixed',
+    'sheeted',
+    'shackled',
+    'marked',
+    'called',
+    'short',
+    'conjectural',
+  ],
+  // a line
+  ...['pair', 'single', 'rove', 'travels', 'cut', 'also', 'not', 'fits'],
+  // what a line does
+  ...[
+    'hoists',
+    'cocks',
+    'tops',
+    'spreads',
+    'draws',
+    'lowers',
+    'raises',
+    'gathers',
+    'brings',
+    'swings',
+    'steadies',
+  ],
+  // people
+  ...['works', 'takes', 'manned'],
+] as const
+
+/** Small words that take what follows them as plain prose, to the end of the line; 'when' and 'free for' to the next comma. */
+export const proseWords = ['until', 'mind', 'because', 'answered by', 'aloft', 'when', 'free for'] as const
+
+/** Words that mean something in their own place only, and are free for names everywhere else. */
+export const placedWords = [
+  ...['top', 'cringle', 'roach', 'yards', 'long', 'wide', 'thick', 'apart', 'each', 'side', 'be', 'given'],
+  ...['set', 'douse', 'before', 'if', 'it', 'jams', 'answer', 'report', 'caution', 'cautions'],
+  ...['haul', 'ease', 'hold', 'tend', 'let', 'go', 'stand', 'weather', 'lee', 'other', 'every', 'named'],
+  ...['free', 'shared'],
+] as const
+
+/** Words that mean something only beside certain others: 'gear' first in its line, 'pin' before a number, 'over' and 'or' after 'fits'. */
+export const besideWords = ['gear', 'pin', 'over', 'or'] as const
+
+export type PageWord = (typeof pageWords)[number]
+export type SmallWord = (typeof smallWords)[number]
+export type PlacedWord = (typeof placedWords)[number]
+export type BesideWord = (typeof besideWords)[number]
+export type ProseWord = (typeof proseWords)[number]
