@@ -18,8 +18,8 @@ export interface Compiled {
  * Compiles a rig: text to tree, tree to rig, rig to figures and orders, and the judgement of them all. It asks
  * `files` for the texts that the entry brings in, and touches nothing else in the world.
  */
-export function compile(files: Files, entry: Source): Found<Compiled> {
-  const gathered = gather(files, entry)
+export function compile(files: Files, entry: Source, entryPath?: string): Found<Compiled> {
+  const gathered = gather(files, entry, entryPath)
   const { pages, sources } = gathered.value
   const built = buildRig(pages, sources)
   const rig = built.value

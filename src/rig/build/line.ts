@@ -5,6 +5,7 @@ import type { Line, LineDeed, Rope } from '../line.ts'
 import type { BelayingPoint, Rail, Side } from '../rail.ts'
 import type { Belayed } from './belay.ts'
 import type { Hung } from './hung.ts'
+import { kitLinesOf } from './kit.ts'
 import { groundOf, leadOf } from './lead.ts'
 import type { LineNames } from './line-names.ts'
 import { capitalised, type Say, unknownName } from './say.ts'
@@ -127,11 +128,11 @@ function answering(hung: Hung, reference: Reference, finishing: Finishing): read
 
 /** A name in a gear means a line of the gear first, then one anywhere in the ship. */
 function linesMeant(hung: Hung, name: Reference['name'], finishing: Finishing): readonly string[] {
-  const host = hung.hanging?.host.name
   const key = nameKey(name.words)
-  const own = host ? finishing.names.findAll({ ...name, words: `${host} ${key}` }) : []
-  if (own.length > 0) return own
-  const left = hung.hanging?.kit.left
+  const { hanging } = hung
+  const own = hanging ? kitLinesOf(hanging.kit, key).map(line => `${hanging.host.name} ${line}`) : []
+  if (own.length > 0) return own.flatMap(words => finishing.names.findAll({ ...name, words }))
+  const left = hanging?.kit.left
   if (left && [...left].some(gone => gone === key || `${gone}s` === key)) return []
   const any = finishing.names.findAll(name, hung.words)
   if (any.length === 0 && !left) finishing.say(unknownName('line', name, finishing.names.offers()))

@@ -1,0 +1,101 @@
+#!/usr/bin/env node
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { Command, CommanderError, Option } from 'commander'
+import type { PaperKind } from '../sheets/papers.ts'
+import { Complaint } from './complaint.ts'
+import { home } from './home.ts'
+
+/** Exit codes: 0 no error, 1 the text has errors, 2 a wrong call or something that can't be read or written. */
+const wrongCall = 2
+
+const version = () => String(JSON.parse(readFileSync(join(home, 'package.json'), 'utf8')).version)
+
+const verbs: readonly { readonly verb: string; readonly kinds: readonly PaperKind[]; readonly summary: string }[] = [
+  { verb: 'draw', kinds: ['sail plan'], summary: 'draw the sail plan (SVG and PDF)' },
+  { verb: 'chart', kinds: ['pin charts'], summary: 'chart the pins: the deck, every rail, and blanks to fill (SVG and PDF)' },
+  { verb: 'book', kinds: ['handbooks'], summary: 'bind a handbook for each station (PDF)' },
+  { verb: 'all', kinds: ['sail plan', 'pin charts', 'handbooks'], summary: 'write all papers' },
+]
+
+function program(): Command {
+  const crosstree = new Command('crosstree')
+    .description('Compiles a rig, written as text, into the papers her people work from.')
+    .version(version(), '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand(false)
+    .showHelpAfterError('(crosstree --help tells how it is called)')
+    .exitOverride()
+  crosstree
+    .command('check')
+    .description('judge a rig and tell what is found')
+    .argument('<file...>', 'rig files, or - for standard input')
+    .addOption(formatOption())
+    .option('--name <name>', 'what to call standard input', 'standard-input.rig')
+    .action(async (files: string[], options: { format: Format; name: string }) => {
+      const { check } = await import('./check.ts')
+      process.exitCode = await check(files, options, version())
+    })
+  for (const { verb, kinds, summary } of verbs) {
+    crosstree
+      .command(verb)
+      .description(summary)
+      .argument('<file...>', 'rig files, or - for standard input')
+      .option('--into <folder>', 'where the papers go (default: out/<rig>)')
+      .addOption(new Option('--paper <family>', 'A4 (and A3) or Letter (and Tabloid)').choices(['A4', 'Letter']).default('A4'))
+      .option('--unsound', 'write papers from a rig with errors, marked so, into <folder>-unsound')
+      .addOption(formatOption())
+      .option('--name <name>', 'what to call standard input', 'standard-input.rig')
+      .action(async (files: string[], options: PaperOptions) => {
+        const { makePapers } = await import('./make-papers.ts')
+        process.exitCode = await makePapers(files, new Set(kinds), options, version())
+      })
+  }
+  crosstree
+    .command('explain')
+    .description('print the page of a rule; without one, all rules, one a line')
+    .argument('[rule]', 'as in belay/two-on-a-pin')
+    .action(async (rule: string | undefined) => {
+      const { explainAll, explainRule } = await import('./explain.ts')
+      process.stdout.write(rule === undefined ? explainAll() : explainRule(rule))
+    })
+  return crosstree
+}
+
+/** How findings are written. */
+export type Format = 'plain' | 'json' | 'sarif'
+
+/** Options of the verbs that write papers. */
+export interface PaperOptions {
+  readonly into?: string
+  readonly paper: 'A4' | 'Letter'
+  readonly unsound?: boolean
+  readonly format: Format
+  readonly name: string
+}
+
+const formatOption = () =>
+  new Option('--format <form>', 'how findings are written').choices(['plain', 'json', 'sarif']).default('plain')
+
+/** A reader that has gone away, as `| head` does, is no fault. */
+function leaveQuietly(error: NodeJS.ErrnoException): void {
+  if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0)
+  throw error
+}
+
+process.stdout.on('error', leaveQuietly)
+process.stderr.on('error', leaveQuietly)
+
+try {
+  const crosstree = program()
+  if (process.argv.length <= 2) {
+    crosstree.outputHelp({ error: true })
+    process.exitCode = wrongCall
+  } else await crosstree.parseAsync()
+} catch (error) {
+  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : wrongCall
+  else if (error instanceof Complaint) {
+    process.stderr.write(`crosstree: ${error.message}\n`)
+    process.exitCode = wrongCall
+  } else throw error
+}

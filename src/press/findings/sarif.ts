@@ -1,0 +1,60 @@
+import type { Finding } from '../../findings/index.ts'
+import type { Span } from '../../text/index.ts'
+import type { Lines } from './lines.ts'
+
+/** Findings as SARIF 2.1.0 (OASIS Standard, 27 March 2020), with stable rule ids and relative paths. */
+export function sarifFindings(findings: readonly Finding[], lines: Lines, version: string): string {
+  const rules = [...new Set(findings.map(({ rule }) => rule))].sort()
+  const log = {
+    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
+    version: '2.1.0',
+    runs: [
+      {
+        tool: { driver: { name: 'crosstree', semanticVersion: version, rules: rules.map(id => ({ id })) } },
+        columnKind: 'utf16CodeUnits',
+        results: findings.map(finding => result(finding, rules, lines)),
+      },
+    ],
+  }
+  return `${JSON.stringify(log, null, 2)}\n`
+}
+
+function result(
+  { rule, severity, at, message, aboard, remedy, related }: Finding,
+  rules: readonly string[],
+  lines: Lines,
+) {
+  return {
+    ruleId: rule,
+    ruleIndex: rules.indexOf(rule),
+    level: severity,
+    message: { text: [message, aboard, remedy].filter(part => part !== undefined).join(' ') },
+    locations: [location(at, lines)],
+    ...(related.length === 0
+      ? {}
+      : {
+          relatedLocations: related.map((one, index) => ({
+            id: index + 1,
+            ...location(one.at, lines),
+            message: { text: one.message },
+          })),
+        }),
+  }
+}
+
+function location(at: Span, lines: Lines) {
+  const start = lines.start(at)
+  const end = lines.end(at)
+  return {
+    physicalLocation: {
+      artifactLocation: { uri: uriOf(at.source) },
+      region: { startLine: start.line, startColumn: start.column, endLine: end.line, endColumn: end.column },
+    },
+  }
+}
+
+/** A path as a relative URI: each part escaped, and a first part with a colon kept from reading as a scheme. */
+function uriOf(path: string): string {
+  const uri = path.replace(/\p{Cs}/gu, '\ufffd').split('/').map(encodeURIComponent).join('/')
+  return /^[^/]*%3A/i.test(uri) ? `./${uri}` : uri
+}
