@@ -16,8 +16,8 @@ export const practiceDays = [1, 3, 7, 28] as const
 const legendAt = 194.4
 
 /** What the pins and bars of a chart mean, in a line at its foot. */
-export function chartLegend(ruler: Ruler): readonly Mark[] {
-  const y = legendAt - 1
+export function chartLegend(ruler: Ruler, baseline: number = legendAt): readonly Mark[] {
+  const y = baseline - 1
   const solid = (x: number): Mark => ({ kind: 'circle', at: { x, y }, radius: 1.2, fill: { ink: black } })
   const open = (x: number): Mark => ({
     kind: 'circle',
@@ -37,7 +37,7 @@ export function chartLegend(ruler: Ruler): readonly Mark[] {
   const marks: Mark[] = []
   let x = 0
   for (const [draw, wide, told] of entries) {
-    const text = lettered(ruler, { x: x + wide + 1.2, y: legendAt }, told, type.legend, black)
+    const text = lettered(ruler, { x: x + wide + 1.2, y: baseline }, told, type.legend, black)
     marks.push(draw(x + wide / 2), text)
     x += wide + 1.2 + text.width + 3.6
   }

@@ -4,6 +4,7 @@ import { cautionPages } from './caution-page.ts'
 import { chartPages } from './chart-pages.ts'
 import { coverPages } from './cover-page.ts'
 import { revisionPages } from './end-pages.ts'
+import { glancePages } from './glance-page.ts'
 import { howToUsePages } from './how-to-use.ts'
 import { indexPages } from './index-pages.ts'
 import type { PageBody } from './page.ts'
@@ -15,6 +16,7 @@ export function bookSections(book: Book): Found<readonly PageBody[]> {
     coverPages(book),
     howToUsePages(book),
     cautionPages(book),
+    glancePages(book),
     ...book.lines.sails.map(sail => orderSpread(sail, book)),
     chartPages(book),
     indexPages(book),

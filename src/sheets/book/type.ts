@@ -63,6 +63,7 @@ export const type = {
   noteStrong: { face: 'Fira Sans Condensed SemiBold', size: 9.5 },
   noteItalic: { face: 'Fira Sans Condensed Italic', size: 9.5 },
   actionWord: { face: 'Fira Sans Condensed Bold', size: 9, tracking: 0.05 },
+  count: { face: 'Spectral Bold', size: 24 },
   legend: { face: 'Fira Sans Condensed', size: 8.5 },
   headStation: { face: 'Fira Sans Condensed Bold', size: 8.5, tracking: 0.06 },
   headStationSmall: { face: 'Fira Sans Condensed Bold', size: 8 },

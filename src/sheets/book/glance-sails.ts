@@ -1,0 +1,88 @@
+import { type Order, workingOrders } from '../../evolve/index.ts'
+import type { Sail } from '../../rig/index.ts'
+import { lettered } from '../lettered.ts'
+import type { Mark } from '../sheet.ts'
+import type { Typeface } from '../typeface.ts'
+import type { Book } from './book.ts'
+import { fitted } from './flow.ts'
+import type { GlancePart, GlanceSection } from './glance-page.ts'
+import { live } from './page.ts'
+import { orderKey } from './page-key.ts'
+import { level } from './page-parts.ts'
+import { columnHead, linkTo, rowHead, tagged } from './tagged.ts'
+import { black, rule, type } from './type.ts'
+
+const columns = [
+  { heading: 'Sail', x: 0 },
+  { heading: 'Your lines', x: 61 },
+  { heading: 'Others’', x: 75 },
+  { heading: 'To set', x: 89 },
+  { heading: 'To douse', x: 105 },
+  { heading: 'Page', x: live.width },
+] as const
+
+/** What each sail of the station wants: its lines, and the hands of its heaviest phase. */
+export function glanceSails(book: Book): GlanceSection | undefined {
+  const { sails } = book.lines
+  if (sails.length === 0) return undefined
+  const rows = sails.map((sail): GlancePart => ({ height: 4.9, draw: top => [sailRow(sail, top, book)] }))
+  return { heading: 'What each sail wants, in hands', parts: [headRow(book), ...rows] }
+}
+
+const table = 'sails at a glance'
+
+function headRow({ setting: { ruler } }: Book): GlancePart {
+  return {
+    height: 6,
+    draw: top => {
+      const cells = columns.map(({ heading, x }, index) =>
+        columnHead([lettered(ruler, { x, y: top + 4.2 }, heading, type.tableHead, black, anchored(index))]),
+      )
+      const row = tagged('TR', cells)
+      return [
+        tagged('Table', [tagged('THead', [row], { key: `${table} head` })], { key: table }),
+        level(0, live.width, top + 5.8, rule.frame),
+      ]
+    },
+  }
+}
+
+const anchored = (index: number) => (index === 0 ? {} : ({ anchor: 'end' } as const))
+
+function sailRow(sail: Sail, top: number, book: Book): Mark {
+  const { rig, station, setting } = book
+  const { ruler } = setting
+  const lines = rig.lines.filter(line => line.host?.kind === 'sail' && line.host.name === sail.name)
+  const own = lines.filter(line => line.station === station.name).length
+  const orders = workingOrders(rig, sail)
+  const page = book.pageOf(orderKey(sail.name, 'set')) ?? book.pageOf(orderKey(sail.name, 'douse'))
+  const values = [String(own), String(lines.length - own), most(orders.set), most(orders.douse)]
+  const y = top + 3.8
+  const cell = (words: string, index: number, face: Typeface): Mark =>
+    lettered(ruler, { x: columns[index]?.x ?? 0, y }, words, face, black, anchored(index))
+  const name = fitted(sail.label, [type.noteStrong, { ...type.noteStrong, size: 8 }], 46, ruler)
+  const pageCell =
+    page === undefined
+      ? []
+      : [linkTo(page, `${sail.label}, page ${page}`, [cell(String(page), 5, type.note)])]
+  const row = tagged('TR', [
+    rowHead([cell(name.words, 0, name.type)]),
+    ...values.map((value, index) => tagged('TD', [cell(value, index + 1, type.note)])),
+    tagged('TD', pageCell),
+  ])
+  return tagged(
+    'Table',
+    [tagged('TBody', [row], { key: `${table} rows` }), level(0, live.width, top + 4.9, rule.tableRow)],
+    { key: table },
+  )
+}
+
+// Hands of the phase that takes most: hauling, easing and aloft together, of whatever station.
+function most(order: Order | undefined): string {
+  if (!order) return '–'
+  const each = order.phases.map(({ hands }) =>
+    hands.hauling.known ? hands.hauling.value + hands.easing + hands.aloft : undefined,
+  )
+  if (each.some(hands => hands === undefined)) return '–'
+  return String(Math.max(0, ...each.map(hands => hands ?? 0)))
+}
