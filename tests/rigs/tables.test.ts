@@ -4,10 +4,20 @@ import type { Line, Rig, Sail, Spar } from '../../src/rig/index.ts'
 import { compiledRig } from '../support/compiled.ts'
 import { number, type Row, rows, type VesselName, vessels } from './tables.ts'
 
-// The tables print centimetres and tenths of a square metre: half of the last figure is rounding, and a place
-// that the gear gives as a share of a yard may differ by two centimetres from the one measured on board.
+// A place that the gear gives as a share of a yard or along a rake may differ by two centimetres from the one
+// measured on board.
 const place = 0.02
-const area = 0.051
+// The tables print areas to a tenth of a square metre, from corners not yet rounded to centimetres: half a
+// centimetre along a side of ten metres is as much again.
+const area = 0.1
+
+/** Lines whose tackle the tables leave out of their parts, though they name it: it sits at the end of the line. */
+const tackleLeftOut = [
+  'spanker peak outhaul',
+  'spanker foot outhaul',
+  'mainsail clew outhaul',
+  'main gaff topsail tack',
+]
 
 describe.each(vessels)('%s against her tables', vessel => {
   const { value, findings } = compiledRig(vessel)
@@ -194,14 +204,16 @@ function strays(line: Line, wanted: readonly Row[]): readonly string[] {
   }
   return line.lead.flatMap(({ at, what, parts }, i) => {
     const row = wanted[i]
+    const last = i === wanted.length - 1
     const off = distance(
       at,
       ['x', 'y', 'z'].map(axis => number(row, axis)),
     )
     const faults = []
     if (off > place) faults.push(`${nameOf(line)}, ${what}: ${off.toFixed(3)} m from the ${row?.what}`)
-    if (parts !== number(row, 'parts'))
-      faults.push(`${nameOf(line)}, ${what}: ${parts} parts for ${row?.parts}`)
+    const wantedParts =
+      last && tackleLeftOut.includes(nameOf(line)) ? number(row, 'parts') * 2 : number(row, 'parts')
+    if (parts !== wantedParts) faults.push(`${nameOf(line)}, ${what}: ${parts} parts for ${wantedParts}`)
     return faults
   })
 }
