@@ -13,11 +13,14 @@ import { black, rule, type, white } from './type.ts'
 
 const titleBaseline = 25.6
 
-/** The head of a working order: its title, the state and the hands, the key for both tacks, and the two bars. */
-export function orderHead(order: Order, title: string, set: OrderSetting): Block {
+/**
+ * The head of a working order: its title, the state and the hands, the key for both tacks, and the two bars. A
+ * page that goes on with an order has no state to tell again.
+ */
+export function orderHead(order: Order | undefined, title: string, set: OrderSetting): Block {
   const { ruler } = set.book.setting
   const heading = pageTitle(title, ruler, titleBaseline)
-  const state = paragraph(stateWords(order, set.book), titleBaseline + 5.6, ruler)
+  const state = paragraph(order ? stateWords(order, set.book) : [], titleBaseline + 5.6, ruler)
   const top = (state.lines === 0 ? titleBaseline : state.bottom) + set.pace.key
   const key = tackKey(top, ruler)
   const bars = barsAt(key.bottom + set.pace.key - 0.6, ruler)

@@ -32,11 +32,49 @@ export interface Pace {
   readonly key: number
 }
 
-/** The distances of a page with room, and of one that is full. */
-export const paces = {
-  roomy: { order: 5.5, box: 2, boxed: 3.45, lines: 4.4, group: 5, done: 4.9, close: 1.7, key: 2.6 },
-  close: { order: 4.6, box: 1.35, boxed: 3.25, lines: 3.5, group: 4.5, done: 4.35, close: 1.25, key: 2 },
-} as const satisfies Record<string, Pace>
+const roomy: Pace = {
+  order: 5.5,
+  box: 2,
+  boxed: 3.45,
+  lines: 4.4,
+  group: 5,
+  done: 4.9,
+  close: 1.7,
+  key: 2.6,
+}
+
+const closest: Pace = {
+  order: 4.6,
+  box: 1.4,
+  boxed: 3.3,
+  lines: 3.7,
+  group: 4.5,
+  done: 4.4,
+  close: 1.35,
+  key: 2,
+}
+
+const steps = 5
+
+/** From a page with room to the closest one that can still be read: a page is set in the first that holds it. */
+export const paces: readonly [Pace, ...Pace[]] = [
+  roomy,
+  ...Array.from({ length: steps }, (_, step) => between((step + 1) / steps)),
+]
+
+function between(share: number): Pace {
+  const mix = (name: keyof Pace) => roomy[name] + (closest[name] - roomy[name]) * share
+  return {
+    order: mix('order'),
+    box: mix('box'),
+    boxed: mix('boxed'),
+    lines: mix('lines'),
+    group: mix('group'),
+    done: mix('done'),
+    close: mix('close'),
+    key: mix('key'),
+  }
+}
 
 /** How one page of an order is set. */
 export interface OrderSetting {

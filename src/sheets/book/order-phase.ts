@@ -11,6 +11,10 @@ import { black, points, type } from './type.ts'
 
 const orderLeading = points(16)
 
+/** The least from what stands above to the baseline in a word-block, and from one block to the next, in millimetres. */
+const blockRoom = 4.3
+const blockStep = 4.85
+
 /**
  * One phase of a working order, always in this order down the page: numeral, order and answer, cautions, haul
  * beside ease, hold, tend, stand by, aloft, done when and report. `y` is the rule above it, `bottom` the one below.
@@ -23,10 +27,14 @@ export function orderPhase(phase: OrderPhase, y: number, set: OrderSetting): Blo
   const columns = orderColumns(phase, firstLine, set)
   const marks: Mark[] = [...head.marks, ...box.marks, ...columns.marks]
   let baseline = columns.lines > 0 ? columns.bottom : undefined
+  let afterBlock = false
   const place = (part: Part, gap: number) => {
-    const block = part(baseline === undefined ? firstLine : baseline + gap)
+    const step = part.isBlock && afterBlock ? Math.max(gap, blockStep) : gap
+    const first = part.isBlock ? Math.max(firstLine, box.bottom + blockRoom) : firstLine
+    const block = part.draw(baseline === undefined ? first : baseline + step)
     marks.push(...block.marks)
     baseline = block.bottom
+    afterBlock = part.isBlock && block.lines < 2
   }
   for (const part of partsUnder(phase, !columns.holdsStandBy, set)) place(part, set.pace.group)
   for (const part of donePart(phase, set)) place(part, set.pace.done)
@@ -41,7 +49,7 @@ function orderLine(phase: OrderPhase, y: number, set: OrderSetting): Block {
   const order = setLines(lines, { x: across.text, y }, orderLeading, ruler)
   const numeral = lettered(
     ruler,
-    { x: 0, y: y + 1.1 },
+    { x: 0, y: y + 1.35 },
     String(phase.number),
     { ...type.phaseNumeral, tabular: true },
     black,

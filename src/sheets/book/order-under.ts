@@ -9,8 +9,12 @@ import { entriesSet, entryWidth, type ListColumn, lineItem } from './order-lines
 import { tagged } from './tagged.ts'
 import { black, leading, type } from './type.ts'
 
-/** A part of a phase under its columns, once it knows its first baseline. */
-export type Part = (y: number) => Block
+/** A part of a phase under its columns, drawn once it knows its first baseline. */
+export interface Part {
+  /** Whether it begins with a word-block, which stands higher than a line. */
+  readonly isBlock: boolean
+  readonly draw: (y: number) => Block
+}
 
 /** What stands under the columns of a phase, in its fixed order: hold, tend, stand by, aloft. */
 export function partsUnder(phase: OrderPhase, standsBelow: boolean, set: OrderSetting): readonly Part[] {
@@ -25,18 +29,21 @@ export function partsUnder(phase: OrderPhase, standsBelow: boolean, set: OrderSe
 /** The row that says what ends the phase, and what is then called aft. */
 export function donePart({ until, report }: OrderPhase, set: OrderSetting): readonly Part[] {
   if (until === undefined && report === undefined) return []
-  return [y => doneRow(until, report, y, set)]
+  return [{ isBlock: false, draw: y => doneRow(until, report, y, set) }]
 }
 
 function blockPart(act: 'hold' | 'tend', rows: readonly OrderRow[], set: OrderSetting): readonly Part[] {
   if (rows.length === 0) return []
   const { ruler } = set.book.setting
   return [
-    y => {
-      const block = actionBlock(act, { x: across.text, y: y - 3.35 }, across.block, type.actionWord, ruler)
-      const list = listUnder(entriesSet(rows, set), y, set)
-      const said = tagged('Lbl', block)
-      return { ...list, marks: [tagged('L', [tagged('LI', [said, ...list.marks])])] }
+    {
+      isBlock: true,
+      draw: y => {
+        const block = actionBlock(act, { x: across.text, y: y - 3.35 }, across.block, type.actionWord, ruler)
+        const list = listUnder(entriesSet(rows, set), y, set)
+        const said = tagged('Lbl', block)
+        return { ...list, marks: [tagged('L', [tagged('LI', [said, ...list.marks])])] }
+      },
     },
   ]
 }
@@ -44,9 +51,12 @@ function blockPart(act: 'hold' | 'tend', rows: readonly OrderRow[], set: OrderSe
 function labelPart(label: string, rows: readonly OrderRow[], set: OrderSetting): readonly Part[] {
   if (rows.length === 0) return []
   return [
-    y => {
-      const list = listUnder(entriesSet(rows, set), y, set)
-      return { ...list, marks: [tagged('P', [labelAt(label, y, set)]), tagged('L', list.marks)] }
+    {
+      isBlock: false,
+      draw: y => {
+        const list = listUnder(entriesSet(rows, set), y, set)
+        return { ...list, marks: [tagged('P', [labelAt(label, y, set)]), tagged('L', list.marks)] }
+      },
     },
   ]
 }
@@ -64,6 +74,8 @@ function listUnder(entries: readonly Entry[], y: number, set: OrderSetting): Blo
   let lines = 0
   const isShort = (entry: Entry | undefined) =>
     entry !== undefined && entryWidth(entry, set) <= first.right - first.address
+  const inTwo = entries.some((entry, at) => at % 2 === 1 && isShort(entry) && isShort(entries[at - 1]))
+  const single = inTwo ? { ...wide, name: 0 } : wide
   for (let at = 0; at < entries.length; ) {
     const [left, right] = [entries[at], entries[at + 1]]
     if (!left) break
@@ -73,7 +85,7 @@ function listUnder(entries: readonly Entry[], y: number, set: OrderSetting): Blo
           lineItem(left, first, y + lines * leading.working, set, false),
           lineItem(right, second, y + lines * leading.working, set, false),
         ]
-      : [lineItem(left, wide, y + lines * leading.working, set, false)]
+      : [lineItem(left, single, y + lines * leading.working, set, false)]
     marks.push(...row.map(item => tagged('LI', item.marks)))
     lines += Math.max(...row.map(item => item.lines))
     at += row.length
@@ -86,14 +98,17 @@ function aloftPart({ aloft }: OrderPhase, set: OrderSetting): readonly Part[] {
   const { ruler } = set.book.setting
   const number = aloft.hands === undefined ? '' : `${aloft.hands} ${aloft.hands === 1 ? 'hand' : 'hands'}: `
   return [
-    y => {
-      const text = setLines(
-        flow([words(`${number}${aloft.work} `, type.working)], across.right - across.under.address, ruler),
-        { x: across.under.address, y },
-        leading.working,
-        ruler,
-      )
-      return { ...text, marks: [tagged('P', [labelAt('aloft', y, set), ...text.marks])] }
+    {
+      isBlock: false,
+      draw: y => {
+        const text = setLines(
+          flow([words(`${number}${aloft.work} `, type.working)], across.right - across.under.address, ruler),
+          { x: across.under.address, y },
+          leading.working,
+          ruler,
+        )
+        return { ...text, marks: [tagged('P', [labelAt('aloft', y, set), ...text.marks])] }
+      },
     },
   ]
 }

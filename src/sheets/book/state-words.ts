@@ -66,9 +66,9 @@ function subject(phase: OrderPhase, hands: StationHands, order: Order, book: Boo
 function enoughWords({ phase, hands, wanted }: Want): string | undefined {
   if (hands.inAll === undefined || wanted === 0) return undefined
   const number = `${wanted} ${wanted === 1 ? 'hand' : 'hands'}`
-  if (hands.inWatch !== undefined && wanted <= hands.inWatch)
-    return `At most ${number} of yours at once: your watch can do it.`
-  return `Phase ${phase.number} wants ${number} of your ${hands.inAll}: all are called.`
+  if (hands.inWatch === undefined) return `Phase ${phase.number} wants ${number} of your ${hands.inAll}.`
+  if (wanted <= hands.inWatch) return `At most ${number} of yours at once: your watch can do it.`
+  return `Phase ${phase.number} wants ${number} of your ${hands.inAll}, more than your watch of ${hands.inWatch}.`
 }
 
 /** 'Forecastle works the tacks, waist the sheets, mainmast the braces.' */

@@ -58,28 +58,32 @@ function orderPages(order: Order, evolution: Evolution, sail: Sail, book: Book):
 
 // The ways to save room, each with all those before it.
 function fitted(order: Order, book: Book): Fitting {
-  const roomy: OrderSetting = {
-    book,
-    sail: order.sail,
-    pace: paces.roomy,
-    cautions: 'short',
-    isJoined: false,
-  }
-  const brief: OrderSetting = { ...roomy, cautions: 'brief' }
-  const close: OrderSetting = { ...brief, pace: paces.close }
-  const joined: OrderSetting = { ...close, isJoined: true }
-  const ways: readonly { readonly how: How; readonly set: OrderSetting }[] = [
-    { how: 'with room', set: roomy },
-    { how: 'brief', set: brief },
-    { how: 'close', set: close },
-    { how: 'joined', set: joined },
-  ]
+  const ways = waysToSet(order, book)
   const way = ways.find(({ set }) => fits(order, order.phases, true, set))
   if (way) return { ...way, pages: [order.phases] }
   const parted = ways.map(({ set }) => ({ set, pages: divided(order, set), how: 'split' as const }))
-  return (
-    parted.toSorted((a, b) => a.pages.length - b.pages.length)[0] ?? { set: roomy, pages: [], how: 'split' }
+  const [fewest = { set: ways[0].set, pages: [], how: 'split' }] = parted.toSorted(
+    (a, b) => a.pages.length - b.pages.length,
   )
+  return fewest
+}
+
+interface Way {
+  readonly how: How
+  readonly set: OrderSetting
+}
+
+function waysToSet(order: Order, book: Book): readonly [Way, ...Way[]] {
+  const [pace, ...closer] = paces
+  const roomy: OrderSetting = { book, sail: order.sail, pace, cautions: 'short', isJoined: false }
+  const brief: OrderSetting = { ...roomy, cautions: 'brief' }
+  const closest = closer.at(-1) ?? pace
+  return [
+    { how: 'with room', set: roomy },
+    { how: 'brief', set: brief },
+    ...closer.map((one): Way => ({ how: 'close', set: { ...brief, pace: one } })),
+    { how: 'joined', set: { ...brief, pace: closest, isJoined: true } },
+  ]
 }
 
 const fits = (order: Order, phases: readonly OrderPhase[], isLast: boolean, set: OrderSetting): boolean =>
@@ -124,7 +128,8 @@ function orderPage(
   isLast: boolean,
   set: OrderSetting,
 ): Block {
-  const head = orderHead(order, title, set)
+  const isFirst = phases[0] === order.phases[0]
+  const head = orderHead(isFirst ? order : undefined, title, set)
   const marks: Mark[] = [...head.marks]
   let y = head.bottom + 0.4
   for (const [index, phase] of phases.entries()) {
