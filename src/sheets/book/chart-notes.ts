@@ -5,7 +5,7 @@ import type { Ruler } from '../typeface.ts'
 import type { Book } from './book.ts'
 import type { Room } from './chart-layout.ts'
 import { type Piece, words } from './flow.ts'
-import { level, paragraph } from './page-parts.ts'
+import { level, paragraph, upright } from './page-parts.ts'
 import type { Tier } from './rail-tiers.ts'
 import { columnHead, rowHead, tagged } from './tagged.ts'
 import { black, rule, type, white } from './type.ts'
@@ -15,30 +15,37 @@ export const practiceDays = [1, 3, 7, 28] as const
 
 const legendAt = 194.4
 
+type Sign = readonly [draw: (x: number, y: number) => Mark, width: number, told: string]
+
+const pen = { ink: black, width: rule.frame }
+
+const signs = {
+  own: [(x, y) => ({ kind: 'circle', at: { x, y }, radius: 1.2, fill: { ink: black } }), 2.4, 'your line '],
+  others: [
+    (x, y) => ({ kind: 'circle', at: { x, y }, radius: 1.1, fill: { ink: white }, pen }),
+    2.4,
+    'another station’s ',
+  ],
+  freeDot: [(x, y) => ({ kind: 'circle', at: { x, y }, radius: 0.45, fill: { ink: black } }), 1, 'free '],
+  freeTick: [(x, y) => upright(x, y - 1.15, y + 1.15, rule.frame), 1, 'free '],
+  gear: [(x, y) => level(x - 2.2, x + 2.2, y, rule.table), 4.4, 'one sail’s gear '],
+  bow: [(x, y) => pointedEnd({ x, y }), 3.4, 'this end to the bow'],
+} satisfies Record<string, Sign>
+
 /** What the pins and bars of a chart mean, in a line at its foot. */
-export function chartLegend(ruler: Ruler, baseline: number = legendAt): readonly Mark[] {
-  const y = baseline - 1
-  const solid = (x: number): Mark => ({ kind: 'circle', at: { x, y }, radius: 1.2, fill: { ink: black } })
-  const open = (x: number): Mark => ({
-    kind: 'circle',
-    at: { x, y },
-    radius: 1.1,
-    fill: { ink: white },
-    pen: { ink: black, width: rule.frame },
-  })
-  const dot = (x: number): Mark => ({ kind: 'circle', at: { x, y }, radius: 0.45, fill: { ink: black } })
-  const entries: readonly (readonly [(x: number) => Mark, number, string])[] = [
-    [solid, 2.4, 'your line '],
-    [open, 2.4, 'another station’s '],
-    [dot, 1, 'free '],
-    [x => level(x - 2.2, x + 2.2, y, rule.table), 4.6, 'one sail’s gear '],
-    [x => pointedEnd({ x, y }), 3.4, 'this end to the bow'],
-  ]
+export const chartLegend = (ruler: Ruler): readonly Mark[] =>
+  legend([signs.own, signs.others, signs.freeDot, signs.gear, signs.bow], legendAt, ruler)
+
+/** The same for rails drawn small, without names, on this baseline. */
+export const stripLegend = (baseline: number, ruler: Ruler): readonly Mark[] =>
+  legend([signs.own, signs.others, signs.freeTick, signs.bow], baseline, ruler)
+
+function legend(shown: readonly Sign[], baseline: number, ruler: Ruler): readonly Mark[] {
   const marks: Mark[] = []
   let x = 0
-  for (const [draw, wide, told] of entries) {
+  for (const [draw, wide, told] of shown) {
     const text = lettered(ruler, { x: x + wide + 1.2, y: baseline }, told, type.legend, black)
-    marks.push(draw(x + wide / 2), text)
+    marks.push(draw(x + wide / 2, baseline - 1), text)
     x += wide + 1.2 + text.width + 3.6
   }
   return [tagged('P', marks)]

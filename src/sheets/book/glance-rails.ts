@@ -3,7 +3,7 @@ import { lettered } from '../lettered.ts'
 import { railView } from '../rail-view.ts'
 import type { Mark } from '../sheet.ts'
 import type { Book } from './book.ts'
-import { chartLegend } from './chart-notes.ts'
+import { stripLegend } from './chart-notes.ts'
 import type { GlancePart, GlanceSection } from './glance-page.ts'
 import { live } from './page.ts'
 import { upright } from './page-parts.ts'
@@ -47,7 +47,7 @@ export function glanceRails(book: Book): GlanceSection | undefined {
       draw: top => row.map(({ strip, x: left }) => drawStrip(strip, left, indent, top + 4.6, pitch, book)),
     }),
   )
-  const legend: GlancePart = { height: 5.2, draw: top => chartLegend(ruler, top + 4.2) }
+  const legend: GlancePart = { height: 5.2, draw: top => stripLegend(top + 4.2, ruler) }
   return { heading: 'Your rails, as you face them', parts: [...parts, legend] }
 }
 

@@ -4,11 +4,11 @@ import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
 import type { Typeface } from '../typeface.ts'
 import type { Book } from './book.ts'
-import { fitted } from './flow.ts'
+import { fitted, words } from './flow.ts'
 import type { GlancePart, GlanceSection } from './glance-page.ts'
 import { live } from './page.ts'
 import { orderKey } from './page-key.ts'
-import { level } from './page-parts.ts'
+import { level, paragraph } from './page-parts.ts'
 import { columnHead, linkTo, rowHead, tagged } from './tagged.ts'
 import { black, rule, type } from './type.ts'
 
@@ -26,7 +26,16 @@ export function glanceSails(book: Book): GlanceSection | undefined {
   const { sails } = book.lines
   if (sails.length === 0) return undefined
   const rows = sails.map((sail): GlancePart => ({ height: 4.9, draw: top => [sailRow(sail, top, book)] }))
-  return { heading: 'What each sail wants, in hands', parts: [headRow(book), ...rows] }
+  return { heading: 'What each sail wants, in hands', parts: [headRow(book), ...rows, footnote(book)] }
+}
+
+function footnote({ setting: { ruler } }: Book): GlancePart {
+  const told =
+    'Hands of the phase that takes most, hauling, easing and aloft, at all stations together: planning figures.'
+  return {
+    height: 5.6,
+    draw: top => paragraph([words(told, type.noteItalic)], top + 4.6, ruler, { led: 4.1 }).marks,
+  }
 }
 
 const table = 'sails at a glance'
@@ -58,8 +67,8 @@ function sailRow(sail: Sail, top: number, book: Book): Mark {
   const page = book.pageOf(orderKey(sail.name, 'set')) ?? book.pageOf(orderKey(sail.name, 'douse'))
   const values = [String(own), String(lines.length - own), most(orders.set), most(orders.douse)]
   const y = top + 3.8
-  const cell = (words: string, index: number, face: Typeface): Mark =>
-    lettered(ruler, { x: columns[index]?.x ?? 0, y }, words, face, black, anchored(index))
+  const cell = (told: string, index: number, face: Typeface): Mark =>
+    lettered(ruler, { x: columns[index]?.x ?? 0, y }, told, face, black, anchored(index))
   const name = fitted(sail.label, [type.noteStrong, { ...type.noteStrong, size: 8 }], 46, ruler)
   const pageCell =
     page === undefined
