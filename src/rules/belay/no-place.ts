@@ -1,5 +1,5 @@
 import type { Line, Rig } from '../../rig/index.ts'
-import { mirrored } from '../across.ts'
+import { mirrored, placeAcross } from '../across.ts'
 import { freePinsNear } from '../free-pins.ts'
 import { aboutLine, pairSubject, placeName, sentence, subject } from '../naming.ts'
 import { fellowOf } from '../pairs.ts'
@@ -52,7 +52,7 @@ function freePinsFor(rig: Rig, line: Line, fellow: Line | undefined): string | u
     fellow?.belay ??
     rig.lines.find(other => other.belay && other.host && other.host.name === line.host?.name)?.belay
   if (!neighbour) return undefined
-  const across = fellow?.belay ? mirrored(neighbour) : neighbour
+  const across = fellow?.belay ? (placeAcross(rig, neighbour) ?? mirrored(neighbour)) : neighbour
   return freePinsNear(rig, across, line.side)
 }
 

@@ -1,4 +1,4 @@
-import { mirrored } from '../across.ts'
+import { mirrored, placeAcross } from '../across.ts'
 import { freePinsNear } from '../free-pins.ts'
 import { aboutLine, placeName, sentence } from '../naming.ts'
 import { belayedPairsOf, inTextOrder, standing } from '../pairs.ts'
@@ -16,7 +16,7 @@ export const oneSide: Rule = {
       const side = port.belay.side === 'port' ? 'port' : 'starboard'
       const [strayed, right] = side === 'port' ? [starboard, port] : [port, starboard]
       const [first, second] = inTextOrder(port, starboard)
-      const free = freePinsNear(rig, mirrored(right.belay), strayed.side)
+      const free = freePinsNear(rig, placeAcross(rig, right.belay) ?? mirrored(right.belay), strayed.side)
       yield {
         at: strayed.belaySpan ?? strayed.span,
         message: `${sentence(port.words)} has both its lines to ${side}: at the ${placeName(rig, first.belay)} and the ${placeName(rig, second.belay)}.`,
