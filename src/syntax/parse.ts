@@ -4,12 +4,15 @@ import { lex } from './lexer.ts'
 import { setMargins } from './margin.ts'
 import { stumbles } from './messages.ts'
 import { RigParser } from './parser.ts'
+import { hiddenIn, overLimit } from './preflight.ts'
 import type { Tree } from './tree.ts'
 import { tellWords } from './wording.ts'
 
 /** Reads a rig file. Any text at all gives a tree: what could be read stays in it, and a finding tells of the rest. */
 export function parse(source: Source): Found<Tree> {
-  const findings: Finding[] = []
+  const refused = overLimit(source)
+  if (refused !== undefined) return { value: { source, pages: [] }, findings: [refused] }
+  const findings: Finding[] = hiddenIn(source)
   const words = tellWords(lex(source.text), source, findings)
   const parser = theParser()
   const read = parser.read(source, setMargins(words, source, findings))

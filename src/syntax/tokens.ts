@@ -73,9 +73,10 @@ export const prose = Object.fromEntries(
   ]),
 ) as Record<ProseWord, TokenType>
 
+// Marks that can't be seen have their finding already, and are passed over like blanks.
 const Blank = createToken({
   name: 'Blank',
-  pattern: /[ \t\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]+/,
+  pattern: /[ \t\u0000\u202a-\u202e\u2066-\u2069\ufeff\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]+/,
   group: Lexer.SKIPPED,
 })
 const Remark = createToken({ name: 'Remark', pattern: /#[^\r\n]*/, group: Lexer.SKIPPED })
