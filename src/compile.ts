@@ -24,7 +24,7 @@ export function compile(files: Files, entry: Source, entryPath?: string): Found<
   const built = buildRig(pages, sources)
   const rig = built.value
   const figures = reckon(rig)
-  const evolutions = evolve(rig, figures)
+  const evolutions = evolve(rig)
   const before = [...gathered.findings, ...built.findings]
   const findings = inFileOrder(judge({ rig, figures, evolutions }, before), sources)
   return { value: { rig, figures, evolutions }, findings }

@@ -1,0 +1,24 @@
+import { cpSync, rmSync } from 'node:fs'
+import { build } from 'esbuild'
+
+// Chevrotain and commander are bundled, so that `check` starts fast; what only papers need stays outside and is
+// loaded when asked for.
+rmSync('dist', { recursive: true, force: true })
+await build({
+  entryPoints: { cli: 'src/faces/cli.ts', index: 'src/index.ts' },
+  outdir: 'dist',
+  bundle: true,
+  splitting: true,
+  platform: 'node',
+  target: 'node20',
+  format: 'esm',
+  minifySyntax: true,
+  legalComments: 'linked',
+  chunkNames: 'parts/[name]-[hash]',
+  external: ['pdfkit', 'fontkit', 'svgdom', '@svgdotjs/svg.js', 'harfbuzzjs', 'harfbuzzjs/*', 'fflate', 'uqr'],
+})
+// The rules' pages go with the program: `explain` prints them.
+cpSync('src/rules', 'dist/rules', {
+  recursive: true,
+  filter: path => !path.endsWith('.ts'),
+})

@@ -1,0 +1,7 @@
+export { type Compiled, compile } from './compile.ts'
+export type { Finding, Found } from './findings/index.ts'
+export type { Figures } from './reckon/index.ts'
+export type { Rig } from './rig/index.ts'
+export type { FilePlace, Files, Reading } from './syntax/index.ts'
+export { parse } from './syntax/index.ts'
+export type { Source, Span } from './text/index.ts'
