@@ -7,7 +7,7 @@ import { yardHalyards } from './yard-halyards.ts'
 export const halyardsOneSide: Rule = {
   slug: 'mast/halyards-one-side',
   severity: 'warning',
-  judges: 'vessels',
+  judges: 'vessels and parts',
   *judge({ rig }) {
     const halyards = yardHalyards(rig, gearOf(rig))
     for (const [index, mast] of rig.masts.entries()) {

@@ -10,7 +10,7 @@ import { outOfOrder } from './out-of-order.ts'
 export const orderDiffers: Rule = {
   slug: 'mast/order-differs',
   severity: 'warning',
-  judges: 'vessels',
+  judges: 'vessels and parts',
   *judge({ rig }) {
     const told = new Set<string>()
     const rows = rig.masts.map(mast => rig.rails.flatMap(rail => rowAlong(rig, rail, mast)))

@@ -28,11 +28,14 @@ export const nothingGetsItIn: Rule = {
         aboard: want.aboard,
         remedy: want.remedy,
         about: [sail.name],
-        follows: [sail.name],
+        follows: [sail.name, takingIn(sail.name)],
       }
     }
   },
 }
+
+/** What the rule on yards that can't be brought down explains: the want of clewlines is then told with the yard. */
+export const takingIn = (sail: string): string => `taking in the ${sail}`
 
 interface Want {
   readonly severity: 'error' | 'warning'

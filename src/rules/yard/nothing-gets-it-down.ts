@@ -2,6 +2,7 @@ import { hoistsYard, lowersYard, raisesClew } from '../deeds.ts'
 import { gearOf, yardsOf } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { takingIn } from '../sail/nothing-gets-it-in.ts'
 
 /** A hoisting yard that neither downhauls nor clewlines can bring down. */
 export const nothingGetsItDown: Rule = {
@@ -24,6 +25,7 @@ export const nothingGetsItDown: Rule = {
           "With wind in the sail the yard jams on its mast, and its weight alone doesn't bring it down.",
         remedy: 'Give its sail a pair that "lowers yard", or a pair that "raises clew".',
         about: [yard.name, ...sails],
+        explains: sails.map(takingIn),
         follows: [yard.name, ...sails],
       }
     }
