@@ -1,0 +1,1 @@
+export { sailPlan } from './sail-plan.ts'

@@ -1,0 +1,141 @@
+import type { Finding } from '../../findings/index.ts'
+import type { Figures } from '../../reckon/index.ts'
+import type { Rig } from '../../rig/index.ts'
+import { uprightBox } from '../label-box.ts'
+import { type Obstacle, placeLabel, type TakenBox } from '../label-place.ts'
+import { areaFigure } from '../measure-words.ts'
+import type { Rect, Stretch } from '../plane.ts'
+import type { Point } from '../sheet.ts'
+import type { Ruler } from '../typeface.ts'
+import type { SeenEdge } from './hidden-edges.ts'
+import { nameForms } from './name-forms.ts'
+import { placeInSky, type Sky } from './name-leader.ts'
+import type { PlacedName } from './placed-name.ts'
+import type { SailShape } from './sail-shape.ts'
+
+/** What names keep clear of, beside the sails themselves. */
+export interface Surroundings {
+  readonly edges: readonly SeenEdge[]
+  /** Outlines of yards, gaffs and booms. */
+  readonly spars: readonly (readonly Point[])[]
+  /** Runs of stays that no fore-and-aft sail hides. */
+  readonly stays: readonly (readonly Point[])[]
+  /** Reef bands, with the sail they belong to. */
+  readonly reefs: readonly { readonly sail: string; readonly points: readonly Point[] }[]
+  readonly plumbLines: readonly Stretch[]
+  readonly centres: readonly Rect[]
+  readonly sky: Sky
+}
+
+export interface PlacedNames {
+  readonly names: readonly PlacedName[]
+  readonly findings: readonly Finding[]
+}
+
+const cost = {
+  ownEdge: 40,
+  otherEdge: 10,
+  spar: 12,
+  stay: 5,
+  reef: 6,
+  plumbLine: 14,
+  hiddenEdge: 1.2,
+  label: 200,
+  centre: 100,
+} as const
+
+/** Places the names of all sails, those with the least room first; one without a place goes into the sky. */
+export function placeNames(
+  drawn: readonly SailShape[],
+  { rig, figures }: { readonly rig: Rig; readonly figures: Figures },
+  around: Surroundings,
+  ruler: Ruler,
+): PlacedNames {
+  const names: PlacedName[] = []
+  const findings: Finding[] = []
+  for (const shape of inPlacingOrder(drawn, figures)) {
+    const area = areaFigure(figures.sails.get(shape.sail.name)?.area ?? { known: false, because: '' }, rig.vessel)
+    const forms = nameForms(shape, area, ruler)
+    const nearer = drawn.slice(drawn.indexOf(shape) + 1).map(other => other.shape)
+    const taken = [...names.map(({ box }) => ({ box, cost: cost.label })), ...centresTaken(around)]
+    const found = placeLabel(forms, {
+      within: shape.shape,
+      nearer,
+      obstacles: obstaclesOf(shape, around),
+      taken,
+      home: shape.centroid,
+    })
+    if (found?.isClear) {
+      names.push({ ...found, drawn: shape, leader: undefined })
+      continue
+    }
+    const { name, finding } = outside(shape, area, { nearer, names }, around.sky, ruler)
+    if (name) names.push(name)
+    findings.push(finding)
+  }
+  return { names, findings }
+}
+
+/** Staysails first, then headsails, then the rest by rising area: who has least room chooses first. */
+function inPlacingOrder(drawn: readonly SailShape[], { sails }: Figures): readonly SailShape[] {
+  const rank = ({ sail }: SailShape) =>
+    sail.kind === 'square' ? 2 : sail.class === 'staysail' ? 0 : sail.class === 'headsail' ? 1 : 2
+  const area = ({ sail }: SailShape) => {
+    const figure = sails.get(sail.name)?.area
+    return figure?.known ? figure.value : 0
+  }
+  return drawn
+    .map((shape, i) => ({ shape, i }))
+    .sort((a, b) => rank(a.shape) - rank(b.shape) || area(a.shape) - area(b.shape) || a.i - b.i)
+    .map(({ shape }) => shape)
+}
+
+const centresTaken = ({ centres }: Surroundings): readonly TakenBox[] =>
+  centres.map(box => ({ box: uprightBox(box), cost: cost.centre }))
+
+function obstaclesOf({ sail }: SailShape, around: Surroundings): readonly Obstacle[] {
+  const obstacle = (points: readonly Point[], price: number, isHard: boolean): Obstacle => ({
+    points,
+    cost: price,
+    isHard,
+  })
+  const own = (edge: SeenEdge) => edge.sail === sail.name
+  return [
+    ...around.edges.flatMap(edge =>
+      edge.seen.map(points => obstacle(points, own(edge) ? cost.ownEdge : cost.otherEdge, true)),
+    ),
+    ...around.edges.flatMap(edge =>
+      edge.hidden.map(points => obstacle(points, own(edge) ? cost.ownEdge : cost.hiddenEdge, own(edge))),
+    ),
+    ...around.spars.map(points => obstacle([...points, ...points.slice(0, 1)], cost.spar, true)),
+    ...around.stays.map(points => obstacle(points, cost.stay, false)),
+    ...around.reefs.map(({ points }) => obstacle(points, cost.reef, false)),
+    ...around.plumbLines.map(points => obstacle(points, cost.plumbLine, false)),
+  ]
+}
+
+/** The name in clear sky on a leader, and what is said of it. */
+function outside(
+  shape: SailShape,
+  area: string,
+  tried: {
+    readonly nearer: readonly SailShape['shape'][]
+    readonly names: readonly PlacedName[]
+  },
+  sky: Sky,
+  ruler: Ruler,
+): { readonly name: PlacedName | undefined; readonly finding: Finding } {
+  const place = placeInSky(shape, area, { ...sky, nearer: tried.nearer, names: tried.names }, ruler)
+  const { sail } = shape
+  const finding: Finding = {
+    rule: 'sheet/label-no-place',
+    severity: 'note',
+    at: sail.span,
+    message: place
+      ? `The name of the ${sail.name} finds no clear place inside the sail on this plan; it stands beside the ship, on a leader.`
+      : `The name of the ${sail.name} finds no clear place on this plan.`,
+    remedy: 'Draw the plan on a larger sheet.',
+    related: [],
+  }
+  return { name: place && { ...place, drawn: shape }, finding }
+}

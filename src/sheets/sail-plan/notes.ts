@@ -1,0 +1,30 @@
+import { wrap } from '../book/flow.ts'
+import { plateType } from '../plate-type.ts'
+import type { Ruler } from '../typeface.ts'
+import type { Ship } from './ship.ts'
+
+const measure = 92
+const mostLines = 4
+
+/** Remarks under the title: how she is drawn, what is by rule and what is not drawn. */
+export function planNotes({ sails, lines, rig }: Ship, ruler: Ruler): readonly string[] {
+  const notes = [
+    sails.some(({ sail }) => sail.kind === 'square') ? 'Yards drawn flat in the plane of the paper' : undefined,
+    lines && !lines.isRecorded ? 'Hull drawn by rule: her lines are not recorded' : undefined,
+    !lines && isAnythingDrawn(rig) ? 'No hull: her length is not recorded' : undefined,
+    undrawn(sails.length, rig.sails.filter(sail => !sails.some(drawn => drawn.sail === sail))),
+  ]
+  const wrapped = notes.flatMap(note => (note === undefined ? [] : wrap(note, plateType.note, measure, ruler)))
+  return wrapped.length <= mostLines
+    ? wrapped
+    : [...wrapped.slice(0, mostLines - 1), `${wrapped[mostLines - 1] ?? ''} …`]
+}
+
+const isAnythingDrawn = ({ masts, sails }: Ship['rig']): boolean =>
+  masts.some(mast => mast.foot) || sails.length > 0
+
+function undrawn(drawn: number, rest: readonly { readonly name: string }[]): string | undefined {
+  if (rest.length === 0) return undefined
+  if (drawn === 0) return 'No sail is drawn: none has its measures recorded'
+  return `Not drawn, for want of sound measures: ${rest.map(({ name }) => name).join(', ')}`
+}

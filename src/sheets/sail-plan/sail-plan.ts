@@ -1,0 +1,97 @@
+import type { Finding, Found } from '../../findings/index.ts'
+import type { Figures } from '../../reckon/index.ts'
+import type { Rig } from '../../rig/index.ts'
+import { ink } from '../ink.ts'
+import { areaFigure } from '../measure-words.ts'
+import { type Plate, plateFrame, plateOf } from '../plate.ts'
+import type { Rect } from '../plane.ts'
+import type { Setting } from '../setting.ts'
+import type { Mark, Sheet } from '../sheet.ts'
+import { titleBlock } from '../title-block.ts'
+import { counted } from '../title-rows.ts'
+import { areasTable, tableForm } from './areas-table.ts'
+import { beyondPaper, leftOffFindings } from './beyond-paper.ts'
+import { cartoucheOf, keyOf, nothingDrawn, stripForm } from './corners.ts'
+import { layOut } from './layout.ts'
+import { placeNames } from './names.ts'
+import { shipMarks } from './ship-marks.ts'
+import { type Ship, shipIn } from './ship.ts'
+import { silhouettes } from './silhouette.ts'
+import { surroundingsOf } from './surroundings.ts'
+import { viewAt } from './view.ts'
+import { perpendiculars, waterMarks } from './water.ts'
+
+/**
+ * The sail plan of any rig: her starboard profile to scale with all sail set, names, areas and centres, on one
+ * plate. What the text leaves out is left out and said; it never fails.
+ */
+export function sailPlan(rig: Rig, figures: Figures, setting: Setting): Found<Sheet> {
+  const plate = plateOf(setting.paper)
+  // In a view at 1 : 1000 a metre is a millimetre: that is how the layout measures her.
+  const model = shipIn(rig, figures, viewAt(1000, { x: 0, y: 0 }))
+  const title = cartoucheOf(model, plate, setting)
+  const key = keyOf(model, plate, setting)
+  const column = tableForm(rig, 1, setting.ruler)
+  const layout = layOut(silhouettes(model), plate, {
+    cartouche: title.bounds,
+    key: key.bounds,
+    column,
+    strip: stripForm(model, plate, setting),
+  })
+  const table = layout?.table ?? { form: column, at: { x: key.bounds.left, y: key.bounds.top } }
+  const areas = areasTable(rig, figures, table.form, table.at, setting.ruler)
+  const drawn = layout && drawing(shipIn(rig, figures, layout.view), plate, setting, [
+    title.bounds,
+    key.bounds,
+    areas.bounds,
+  ])
+  const marks: readonly Mark[] = [
+    plateFrame(plate),
+    title.mark,
+    ...(drawn?.marks ?? [nothingDrawn(plate, setting)]),
+    ...(layout && key.mark ? [key.mark] : []),
+    ...(rig.sails.length > 0 ? [areas.mark] : []),
+    titleBlock({ rig, figures, setting, plate, scale: layout?.view.scale }),
+  ]
+  return {
+    value: sheetOf(rig, figures, plate, marks, layout?.view.scale),
+    findings: [...leftOffFindings(beyondPaper(rig)), ...(drawn?.findings ?? [])],
+  }
+}
+
+/** The water, the ship with her names, and the perpendiculars. */
+function drawing(
+  ship: Ship,
+  plate: Plate,
+  { ruler }: Setting,
+  furniture: readonly Rect[],
+): { readonly marks: readonly Mark[]; readonly findings: readonly Finding[] } {
+  const { rig, figures, view, lines, keelY, sails } = ship
+  const { names, findings } = placeNames(sails, { rig, figures }, surroundingsOf(ship, plate, furniture), ruler)
+  const marks = [
+    waterMarks(rig, plate, view, ruler),
+    ...shipMarks(ship, names, ruler),
+    ...(lines ? [perpendiculars(lines, view, keelY, ruler)] : []),
+  ]
+  return { marks: [{ kind: 'group', id: 'ship', title: rig.vessel.name, marks }], findings }
+}
+
+function sheetOf(
+  rig: Rig,
+  figures: Figures,
+  { width, height }: Plate,
+  marks: readonly Mark[],
+  scale: number | undefined,
+): Sheet {
+  const { vessel, sails } = rig
+  const drawn = scale === undefined ? 'Nothing is drawn to scale.' : `Starboard profile at 1 : ${scale}.`
+  return {
+    id: 'sail-plan',
+    title: `${vessel.name}: sail plan`,
+    description: `Sail plan of ${vessel.name}${vessel.rig ? `, ${vessel.rig}` : ''}. ${drawn} ${counted(sails.length, 'sail')}, area of all sail ${areaFigure(figures.total, vessel)}.`,
+    width,
+    height,
+    ground: ink.paper,
+    marks,
+  }
+}

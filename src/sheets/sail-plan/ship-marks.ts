@@ -1,0 +1,61 @@
+import type { Mark } from '../sheet.ts'
+import type { Ruler } from '../typeface.ts'
+import { centreMarks } from './centres.ts'
+import { deckWorks } from './deck-works.ts'
+import { hiddenEdgeMarks } from './hidden-edges.ts'
+import { hullMarks } from './hull.ts'
+import { mastMarks } from './masts.ts'
+import { nameMarks } from './name-marks.ts'
+import type { PlacedName } from './placed-name.ts'
+import { sailMarks } from './sails.ts'
+import type { Ship } from './ship.ts'
+import { sparMarks } from './spars.ts'
+import { chainPlates, shroudLines, shroudMarks, stayMarks } from './standing.ts'
+import { standingByRule } from './standing-by-rule.ts'
+import { strikerMarks } from './striker.ts'
+import { thing } from './strokes.ts'
+
+/**
+ * The ship, from behind forward: masts, standing rigging, bowsprit and deck works, hull, squares, yards,
+ * fore-and-aft sails, booms and gaffs; over them hidden edges, names and centres.
+ */
+export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler): readonly Mark[] {
+  const { rig, figures, view, lines, hull, sails, edges, centres } = ship
+  const spars = (kinds: readonly string[]) =>
+    rig.spars.filter(spar => kinds.includes(spar.kind)).flatMap(spar => sparMarks(spar, view))
+  const squares = sails.filter(({ sail }) => sail.kind === 'square')
+  const others = sails.filter(({ sail }) => sail.kind !== 'square')
+  const layer = (id: string, title: string, marks: readonly Mark[]): readonly Mark[] =>
+    marks.length > 0 ? [thing(id, title, marks)] : []
+  return [
+    ...layer('masts', 'Masts', rig.masts.flatMap(mast => mastMarks(mast, view))),
+    ...layer('standing-rigging', 'Standing rigging', standing(ship)),
+    ...layer('bowsprit', 'Bowsprit', [
+      ...(lines ? strikerMarks(rig, lines, view) : []),
+      ...spars(['bowsprit']),
+    ]),
+    ...layer('deck-works', 'Deck works', lines ? deckWorks(rig.deck, lines, view) : []),
+    ...(lines && hull ? [hullMarks(lines, hull, view)] : []),
+    ...layer('chain-plates', 'Channels and chain plates', chains(ship)),
+    ...layer('square-sails', 'Square sails', squares.map(sail => sailMarks(sail, view))),
+    ...layer('yards', 'Yards', spars(['yard'])),
+    ...layer('fore-and-aft-sails', 'Fore-and-aft sails', others.map(sail => sailMarks(sail, view))),
+    ...layer('booms-and-gaffs', 'Booms and gaffs', spars(['boom', 'gaff'])),
+    ...hiddenEdgeMarks(edges),
+    ...layer('names', 'Names of sails', names.map(name => nameMarks(name, ruler))),
+    ...layer('centres', 'Centres', centreMarks(centres, rig, figures, ruler)),
+  ]
+}
+
+function standing({ rig, lines, view }: Ship): readonly Mark[] {
+  return [
+    ...rig.standing.flatMap(item => (item.kind === 'stay' ? stayMarks(item, view) : shroudMarks(item, view))),
+    ...(lines ? standingByRule(rig, lines, view) : []),
+  ]
+}
+
+function chains({ rig, lines, view }: Ship): readonly Mark[] {
+  return rig.standing.flatMap(item =>
+    item.kind === 'shrouds' && lines ? chainPlates(shroudLines(item), lines, view) : [],
+  )
+}

@@ -1,0 +1,51 @@
+import type { Rig } from '../../rig/index.ts'
+import type { Point } from '../sheet.ts'
+import { sectionShapes } from './mast-shape.ts'
+import type { Silhouette } from './layout.ts'
+import type { Ship } from './ship.ts'
+import { boomShape, yardShape } from './spar-shape.ts'
+import { isSoberPoint } from './sober.ts'
+import { shroudLines } from './standing.ts'
+import type { View } from './view.ts'
+
+/** The lines of a ship that the layout keeps clear of everything else on the plate. */
+export function silhouettes({ rig, hull, sails, view }: Ship): readonly Silhouette[] {
+  const line = (points: readonly Point[]): Silhouette => ({ points, isSail: false })
+  return [
+    ...sails.map(({ shape }): Silhouette => ({
+      points: [...shape.points, ...shape.points.slice(0, 1)],
+      isSail: true,
+    })),
+    ...(hull ? [line(hull.outline)] : []),
+    ...rig.masts.flatMap(mast =>
+      sectionShapes(mast).map(({ foot, head }) => line([view.at(foot.x, foot.z), view.at(head.x, head.z)])),
+    ),
+    ...sparOutlines(rig, view).map(({ outline }) => line(outline)),
+    ...standingRuns(rig, view).map(line),
+  ]
+}
+
+/** Outlines of all spars with geometry. */
+export function sparOutlines(
+  { spars }: Rig,
+  view: View,
+): readonly { readonly isYard: boolean; readonly outline: readonly Point[] }[] {
+  return spars.flatMap(spar => {
+    const shape = spar.kind === 'yard' ? yardShape(spar, view) : boomShape(spar, view)
+    return shape ? [{ isYard: spar.kind === 'yard', outline: shape.outline }] : []
+  })
+}
+
+/** Stays and the parts of shrouds, as straight runs. */
+export function standingRuns({ standing }: Rig, view: View): readonly (readonly Point[])[] {
+  return standing.flatMap(item => {
+    const lines = item.kind === 'stay' ? stayLine(item) : shroudLines(item)
+    return lines.map(({ from, to }) => [view.at(from.x, from.z), view.at(to.x, to.z)])
+  })
+}
+
+type Ends = { readonly from: { x: number; z: number }; readonly to: { x: number; z: number } }
+
+function stayLine({ from, to }: Pick<Rig['standing'][number], 'from' | 'to'>): readonly Ends[] {
+  return from && to && isSoberPoint(from) && isSoberPoint(to) ? [{ from, to }] : []
+}

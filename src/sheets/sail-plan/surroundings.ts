@@ -1,0 +1,48 @@
+import { shapeOf } from '../clip.ts'
+import { grown, type Rect, rect } from '../plane.ts'
+import type { Plate } from '../plate.ts'
+import { centreBoxes, plumbLines } from './centres.ts'
+import { underKeel } from './layout.ts'
+import { sectionShapes } from './mast-shape.ts'
+import { seenRuns } from './name-leader.ts'
+import type { Surroundings } from './names.ts'
+import { reefLine } from './sails.ts'
+import type { Ship } from './ship.ts'
+import { sparOutlines, standingRuns } from './silhouette.ts'
+
+/** All that the names of sails keep clear of; `furniture` is what else stands on the plate. */
+export function surroundingsOf(ship: Ship, { room }: Plate, furniture: readonly Rect[]): Surroundings {
+  const { rig, view, sails, edges, centres, hull } = ship
+  const opaque = sails.filter(({ sail }) => sail.kind !== 'square').map(({ shape }) => shape)
+  const spars = sparOutlines(rig, view)
+  const closed = spars.map(({ isYard, outline }) => ({ isYard, points: [...outline, ...outline.slice(0, 1)] }))
+  const stays = standingRuns(rig, view)
+  return {
+    edges,
+    spars: closed.flatMap(({ isYard, points }) => (isYard ? seenRuns([points], opaque) : [points])),
+    stays: seenRuns(stays, opaque),
+    reefs: sails.flatMap(drawn =>
+      drawn.sail.reefs.flatMap(reef => {
+        const points = reefLine(reef, drawn, view)
+        return points.length > 1 ? [{ sail: drawn.sail.name, points }] : []
+      }),
+    ),
+    plumbLines: plumbLines(centres),
+    centres: centreBoxes(centres),
+    sky: {
+      room: grown(room, -4),
+      solids: [
+        ...sails.map(({ shape }) => shape),
+        ...(hull ? [shapeOf(hull.outline)] : []),
+        ...spars.map(({ outline }) => shapeOf(outline)),
+      ],
+      lines: [
+        ...stays,
+        ...rig.masts.flatMap(mast =>
+          sectionShapes(mast).map(({ foot, head }) => [view.at(foot.x, foot.z), view.at(head.x, head.z)]),
+        ),
+      ],
+      taken: [...furniture, rect(room.left, ship.keelY, room.right, ship.keelY + underKeel), ...centreBoxes(centres)],
+    },
+  }
+}
