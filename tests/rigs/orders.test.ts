@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { compile } from '../../src/compile.ts'
 import type { Order } from '../../src/evolve/index.ts'
-import { compiledRig } from '../support/compiled.ts'
+import { parse } from '../../src/syntax/index.ts'
+import { compiledRig, exampleFiles } from '../support/compiled.ts'
 import { vessels } from './tables.ts'
 
 // What a handbook page can hold, and what can be called across a deck.
@@ -77,6 +80,30 @@ describe.each(vessels)('the orders of %s', vessel => {
     expect([...new Set(idle.map(({ pairKey }) => pairKey))]).toEqual(neverWorked[vessel])
     const short = phases.filter(({ phase }) => phase.hands.stations.some(station => station.short > 0))
     expect(short.map(({ name, phase }) => `${name}: ${phase.order}`)).toEqual([])
+  })
+})
+
+describe('the standard gear', () => {
+  const folder = new URL('../../rigs/gear/', import.meta.url)
+  const pages = ['standard-gear.rig', 'square-sails.rig', 'fore-and-aft-sails.rig'].map(name => ({
+    name,
+    text: readFileSync(new URL(name, folder), 'utf8'),
+  }))
+
+  it('stands by itself, without a finding', () => {
+    const files: typeof exampleFiles = {
+      read: place => exampleFiles.read({ ...place, shelf: 'standard gear' }),
+    }
+    expect(pages.flatMap(page => compile(files, page).findings)).toEqual([])
+  })
+
+  it('sets and douses with every gear but that of a yard without a sail', () => {
+    const gears = pages.flatMap(page => parse(page).value.pages).filter(({ kind }) => kind === 'gear')
+    const inherits = new Set(gears.filter(({ clauses }) => clauses.some(({ kind }) => kind === 'like')))
+    const says = (gear: (typeof gears)[number], what: string) =>
+      inherits.has(gear) || gear.block.some(({ kind, name }) => kind === 'sequence' && name?.words === what)
+    const silent = gears.filter(gear => !says(gear, 'set') || !says(gear, 'douse'))
+    expect(silent.map(({ name }) => name?.words)).toEqual(['yard'])
   })
 })
 
