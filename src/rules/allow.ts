@@ -2,7 +2,7 @@ import type { Finding } from '../findings/index.ts'
 import type { Allowance, Rig } from '../rig/index.ts'
 import { nearest } from '../text/index.ts'
 import { rules } from './list.ts'
-import { listed } from './naming.ts'
+import { listed, railName } from './naming.ts'
 
 /** A finding, with what an allowance may call it by. */
 export interface Judged {
@@ -28,7 +28,7 @@ export function allowed(rig: Rig, judged: readonly Judged[]): readonly Finding[]
     needed.add(keyOf(allowance))
     return lower(finding, allowance)
   })
-  return [...lowered, ...rig.allowances.flatMap(allowance => unneeded(allowance, needed))]
+  return [...lowered, ...rig.allowances.flatMap(allowance => unneeded(rig, allowance, needed))]
 }
 
 const isFaultOfTheText = (rule: string) =>
@@ -49,7 +49,7 @@ function lower({ remedy: _, fix: __, ...finding }: Finding, { because, span }: A
   }
 }
 
-function unneeded(allowance: Allowance, needed: ReadonlySet<string>): readonly Finding[] {
+function unneeded(rig: Rig, allowance: Allowance, needed: ReadonlySet<string>): readonly Finding[] {
   const things = allowance.things.filter(thing => !needed.has(keyOf(allowance, thing)))
   if (needed.has(keyOf(allowance)) && things.length === 0) return []
   return [
@@ -57,11 +57,21 @@ function unneeded(allowance: Allowance, needed: ReadonlySet<string>): readonly F
       rule: 'allow/matches-nothing',
       severity: 'note',
       at: allowance.span,
-      message: messageOf(allowance, things),
+      message: messageOf(
+        allowance,
+        things.map(thing => nameOf(rig, thing)),
+      ),
       remedy: remedyOf(allowance),
       related: [],
     },
   ]
+}
+
+/** A thing as a sentence calls it, from the address or code that the allowance holds. */
+function nameOf(rig: Rig, thing: string): string {
+  const rail = rig.railAt.get(thing)
+  const [line] = rig.pairAt.get(thing) ?? []
+  return `the ${rail ? railName(rail) : (line?.words ?? thing)}`
 }
 
 function messageOf({ rule }: Allowance, things: readonly string[]): string {

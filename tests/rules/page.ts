@@ -92,6 +92,7 @@ export function isMarked({ at, severity, rule, message }: Finding, mark: Mark, t
   const from = lineColumn(starts, at.start)
   const to = lineColumn(starts, Math.max(at.end - 1, at.start))
   const lastColumn = to.line > from.line ? Number.POSITIVE_INFINITY : to.column
-  const isThere = from.line === mark.line && from.column <= mark.column && mark.column <= Math.max(lastColumn, 3)
+  const isThere =
+    from.line === mark.line && from.column <= mark.column && mark.column <= Math.max(lastColumn, 3)
   return isThere && severity === mark.severity && rule === mark.rule && (mark.message ?? message) === message
 }

@@ -6,13 +6,15 @@ import { rules } from '../../src/rules/index.ts'
 import { type Example, filesOf, isMarked, marksIn, pages } from './page.ts'
 
 const entryName = 'example.rig'
-const compiled = (example: Example) => compile(filesOf(example), { name: entryName, text: example.entry }).findings
+const compiled = (example: Example) =>
+  compile(filesOf(example), { name: entryName, text: example.entry }).findings
 const told = ({ severity, rule, message }: Finding) => `${severity} ${rule}: ${message}`
 
 describe.each(pages)('the page $name', ({ name, slug, text, severities, fails, mended }) => {
   it('bears the name of its check, and says what it finds, why, what to do, and from where', () => {
     expect(slug).toBe(name)
-    for (const heading of ['Why it matters aboard', 'What to do', 'Source']) expect(text).toContain(`\n## ${heading}\n`)
+    for (const heading of ['Why it matters aboard', 'What to do', 'Source'])
+      expect(text).toContain(`\n## ${heading}\n`)
   })
 
   it('has an example that fails where it says, and nowhere else', () => {
@@ -22,7 +24,10 @@ describe.each(pages)('the page $name', ({ name, slug, text, severities, fails, m
     expect(marks.map(mark => mark.rule)).toContain(name)
     for (const mark of marks) {
       expect(severities).toContain(mark.rule === name ? mark.severity : severities[0])
-      expect(found.filter(one => isMarked(one, mark, fails.entry)).map(told), `under line ${mark.line}`).not.toEqual([])
+      expect(
+        found.filter(one => isMarked(one, mark, fails.entry)).map(told),
+        `under line ${mark.line}`,
+      ).not.toEqual([])
     }
     const unmarked = found.filter(one => !marks.some(mark => isMarked(one, mark, fails.entry)))
     expect(unmarked.map(told)).toEqual([])
@@ -30,7 +35,11 @@ describe.each(pages)('the page $name', ({ name, slug, text, severities, fails, m
 
   it('has an example that is mended, and sound', () => {
     if (!mended) throw new Error('no rig is fenced under "Mended"')
-    expect(compiled(mended).filter(one => one.severity !== 'note' || one.rule === name).map(told)).toEqual([])
+    expect(
+      compiled(mended)
+        .filter(one => one.severity !== 'note' || one.rule === name)
+        .map(told),
+    ).toEqual([])
   })
 })
 
@@ -42,8 +51,14 @@ it('every rule has a page that gives its severity', () => {
 })
 
 it('every check of the syntax and the builder has a page', () => {
-  const sources = ['syntax', 'rig', 'rules'].flatMap(folder => sourcesIn(new URL(`../../src/${folder}/`, import.meta.url)))
-  const slugs = new Set(sources.flatMap(source => [...source.matchAll(/'((?:[a-z]+)\/(?:[a-z]+(?:-[a-z]+)*))'/g)].map(([, slug]) => slug)))
+  const sources = ['syntax', 'rig', 'rules'].flatMap(folder =>
+    sourcesIn(new URL(`../../src/${folder}/`, import.meta.url)),
+  )
+  const slugs = new Set(
+    sources.flatMap(source =>
+      [...source.matchAll(/'((?:[a-z]+)\/(?:[a-z]+(?:-[a-z]+)*))'/g)].map(([, slug]) => slug),
+    ),
+  )
   const groups = new Set(pages.map(page => page.name.split('/')[0]))
   const checks = [...slugs].filter(slug => groups.has(slug?.split('/')[0]))
   expect(checks.length).toBeGreaterThan(rules.length)

@@ -12,20 +12,30 @@ export const orderDiffers: Rule = {
   severity: 'warning',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    const told = new Set<string>()
     const rows = rig.masts.map(mast => rig.rails.flatMap(rail => rowAlong(rig, rail, mast)))
-    for (const [index, models] of rows.entries()) {
-      for (const row of rows[index + 1] ?? []) {
-        const model = mostAlike(row, models)
-        const strayed = model ? outOfOrder(wordsOf(model), wordsOf(row)) : []
-        // The same disorder on both sides of the deck is one, told for the side that the text has first.
-        const key = `${row.rail.mark} ${model?.rail.mark} ${strayed.join()}`
-        if (!model || strayed.length === 0 || told.has(key)) continue
-        told.add(key)
-        yield* disorder(row, model, strayed)
-      }
+    const found = rows.flatMap((models, index) =>
+      (rows[index + 1] ?? []).flatMap(row => disorderOf(row, models)),
+    )
+    // The same disorder on both sides of the deck is one, told for the side that the text has first.
+    for (const disorder of found) {
+      const alike = found.filter(other => other.key === disorder.key)
+      if (alike[0] === disorder) yield* told(disorder, alike.length > 1)
     }
   },
+}
+
+interface Disorder {
+  readonly key: string
+  readonly row: Row
+  readonly model: Row
+  readonly strayed: readonly string[]
+}
+
+function disorderOf(row: Row, models: readonly Row[]): readonly Disorder[] {
+  const model = mostAlike(row, models)
+  const strayed = model ? outOfOrder(wordsOf(model), wordsOf(row)) : []
+  if (!model || strayed.length === 0) return []
+  return [{ key: `${row.rail.mark} ${model.rail.mark} ${strayed.join()}`, row, model, strayed }]
 }
 
 /** A mast's own gear along a rail, from forward. */
@@ -71,16 +81,17 @@ function mostAlike(row: Row, models: readonly Row[]): Row | undefined {
   return best
 }
 
-function* disorder(row: Row, model: Row, strayed: readonly string[]): Iterable<Draft> {
+function* told({ row, model, strayed }: Disorder, onBothSides: boolean): Iterable<Draft> {
   const lines = row.gear.filter(({ word }) => strayed.includes(word))
   const [first] = lines
   if (!first) return
-  const told = lines.slice(0, 3).map(({ line, place }) => `the ${line.words} at pin ${place.number}`)
+  const some = lines.slice(0, 3).map(({ line, place }) => `the ${line.words} at pin ${place.number}`)
   const more = lines.length > 3 ? [`${lines.length - 3} more`] : []
   const fellow = model.gear.find(({ word }) => word === first.word)
+  const where = onBothSides ? `${row.rail.name}, port and starboard` : railName(row.rail)
   yield {
     at: first.line.belaySpan ?? first.line.span,
-    message: `${sentence(railName(row.rail))}, breaks the order of the ${railName(model.rail)}: out of place ${lines.length > 1 ? 'are' : 'is'} ${listed([...told, ...more])}.`,
+    message: `${sentence(where)}, breaks the order of the ${model.rail.name}: out of place ${lines.length > 1 ? 'are' : 'is'} ${listed([...some, ...more])}.`,
     aboard:
       'A hand who knows one mast knows all of them by the order of the pins, and where it differs hauls the wrong line at night.',
     remedy: `${neighbourhood(model, first.word)} Put both masts in one order, or allow it and say why.`,
@@ -105,5 +116,5 @@ function neighbourhood({ rail, gear }: Row, word: string): string {
     ...(before ? [`after the ${before.line.words}`] : []),
     ...(after ? [`before the ${after.line.words}`] : []),
   ]
-  return `On the ${railName(rail)}, its like comes ${beside.join(' and ')}.`
+  return `On the ${rail.name} its like comes ${beside.join(' and ')}.`
 }
