@@ -1,0 +1,1 @@
+export { blankStrips, railStrips } from './strips.ts'

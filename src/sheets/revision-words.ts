@@ -1,0 +1,33 @@
+import type { Revision, Vessel } from '../rig/index.ts'
+import type { Imprint } from './imprint.ts'
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+]
+
+/** 'C, 25 November 2026': the edition of the rig a sheet shows; undefined where the text gives none. */
+export function revisionWords({ revision }: Vessel): string | undefined {
+  if (!revision) return undefined
+  return `${revision.mark}, ${dateWords(revision)}`
+}
+
+/** '25 November 2026': the date of an edition. */
+export const dateWords = ({ day, month, year }: Revision): string =>
+  `${day} ${months[month - 1] ?? ''} ${year}`
+
+/** 'from a rig with 3 errors': stands in place of the digest on a sheet of an unsound rig; undefined on a sound one. */
+export function unsoundWords({ errors }: Imprint): string | undefined {
+  if (errors === 0) return undefined
+  return `from a rig with ${errors === 1 ? '1 error' : `${errors} errors`}`
+}
