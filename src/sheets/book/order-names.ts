@@ -45,6 +45,9 @@ export function lowered(label: string): string {
   return shouted ? label : first.toLowerCase() + label.slice(first.length)
 }
 
+/** Prose as a printer sets it: an apostrophe between or after letters is curled. */
+export const curled = (prose: string): string => prose.replace(/(?<=\p{L})'/gu, '’')
+
 /** Names in a sentence: 'a', 'a and b', 'a, b and c'. */
 export function listed(names: readonly string[]): string {
   return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`

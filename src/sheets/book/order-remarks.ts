@@ -1,13 +1,13 @@
 import type { Freed, OrderPhase } from '../../evolve/index.ts'
 import type { OrderSetting } from './order-layout.ts'
-import { callPhrase, lineInOrder, listed } from './order-names.ts'
+import { callPhrase, curled, lineInOrder, listed } from './order-names.ts'
 
 /** What is said beside the hauls of a phase: 'halyard: eased in 2, now belayed', or why there is nothing to ease. */
 export function remarksOf(phase: OrderPhase, set: OrderSetting): readonly string[] {
   const freed = freedWords(phase.freed, set)
   if (freed.length > 0 || phase.ease.length > 0) return freed
   const pulls = phase.answers.length === 0 ? phase.answeredBy : []
-  return pulls.length > 0 ? pulls.map(pull => `${pull} answers`) : ['nothing to ease']
+  return pulls.length > 0 ? pulls.map(pull => `${curled(pull)} answers`) : ['nothing to ease']
 }
 
 interface FreedKind {
