@@ -1,4 +1,5 @@
 import type { Rail } from '../../rig/index.ts'
+import type { RailView } from '../rail-view.ts'
 import { live } from './page.ts'
 import type { RailSpot } from './rail-drawing.ts'
 import { partWidth, type RailPart, railGap, type Slot, slotWidth, type Tier } from './rail-tiers.ts'
@@ -97,21 +98,44 @@ function freeBeside(
   return rooms
 }
 
-/** How the rails of a tier are faced, in a sentence or two. */
-export function facingWords(rails: readonly PlacedRail[], side: ChartSide): string {
+/**
+ * How the rails of a tier are faced, in ways of saying it that grow shorter: whoever sets it takes the first
+ * that has room.
+ */
+export function facingWords(
+  rails: readonly PlacedRail[],
+  side: ChartSide,
+): readonly [string, string, string] {
+  const label = (rail: Rail, index: number) => (index === 0 ? rail.label : rail.name)
+  return [
+    facing(rails, label, ({ bow, sentence }) => {
+      const atSpine = bow === (side === 'port' ? 'right' : 'left') ? ', at the spine' : ''
+      return `${sentence.replace('facing it', 'facing the rail')}${bow ? `, bow to your ${bow}${atSpine}` : ''}`
+    }),
+    facing(rails, label, briefly),
+    facing(rails, rail => rail.code, briefly),
+  ]
+}
+
+const briefly = ({ bow, sentence }: RailView): string => {
+  const [from = sentence] = sentence.split(/, | from the deck/)
+  return `${from.replace(/facing it|facing the rail/, 'from the deck')}${bow ? `, bow ${bow}` : ''}`
+}
+
+function facing(
+  rails: readonly PlacedRail[],
+  named: (rail: Rail, index: number) => string,
+  wayOf: (view: RailView) => string,
+): string {
   const groups = new Map<string, Rail[]>()
   for (const { part } of rails) {
-    const { bow, sentence } = part.view
-    const atSpine = bow === (side === 'port' ? 'right' : 'left') ? ', at the spine' : ''
-    const way = `${sentence.replace('facing it', 'facing the rail')}${bow ? `, bow to your ${bow}${atSpine}` : ''}`
+    const way = wayOf(part.view)
     const group = groups.get(way)
     if (group) group.push(part.rail)
     else groups.set(way, [part.rail])
   }
-  return [...groups].map(([way, group]) => `${namesOf(group)}, ${way}.`).join(' ')
+  return [...groups].map(([way, group]) => `${listed(group.map(named))}, ${way}.`).join(' ')
 }
 
-function namesOf(rails: readonly Rail[]): string {
-  const names = rails.map((rail, index) => (index === 0 ? rail.label : rail.name))
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-}
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`

@@ -12,7 +12,7 @@ import {
   tierRule,
 } from './chart-layout.ts'
 import { chartLegend, likenessNote, scoreLine, scoreTable } from './chart-notes.ts'
-import { words } from './flow.ts'
+import { fitted, words } from './flow.ts'
 import { live, type PageBody } from './page.ts'
 import { lineKey, pageKey, railKey } from './page-key.ts'
 import { level, pageTitle, paragraph } from './page-parts.ts'
@@ -143,11 +143,14 @@ function chartTitle(
   return [...head.marks, ...sideMark(side === 'port' ? 'P' : 'S', { x, y: baseline - 0.4 }, 15, ruler)]
 }
 
+// Two lines at most: the names of the pins stand below them.
 function tierHead(tier: PlacedTier, side: ChartSide, { setting: { ruler } }: Book): readonly Mark[] {
   if (tier.rails.length === 0) return []
-  return paragraph([words(facingWords(tier.rails, side), type.chartSubtitle)], tier.subtitleAt, ruler, {
-    led: 4.2,
-  }).marks
+  const ways = facingWords(tier.rails, side)
+  const setIn = (told: string) =>
+    paragraph([words(told, type.chartSubtitle)], tier.subtitleAt, ruler, { led: 4.2 })
+  const fits = ways.map(setIn).find(block => block.lines <= 2)
+  return (fits ?? setIn(fitted(ways[2], [type.chartSubtitle], live.width * 1.8, ruler).words)).marks
 }
 
 function withRules(tiers: readonly (readonly Mark[])[], { tiers: placed }: ChartSheet): readonly Mark[] {
@@ -155,7 +158,7 @@ function withRules(tiers: readonly (readonly Mark[])[], { tiers: placed }: Chart
 }
 
 const tiersAlt = ({ title, tiers, side }: ChartSheet): string =>
-  `${title}. ${tiers.map(tier => facingWords(tier.rails, side)).join(' ')}`
+  `${title}. ${tiers.map(tier => facingWords(tier.rails, side)[0]).join(' ')}`
 
 function keyAlt({ part }: PlacedRail, side: ChartSide, book: Book): string {
   const used = part.places.filter(place => place.lines.length > 0).length

@@ -23,9 +23,9 @@ export function deckPlan(book: Book): GlanceSection | undefined {
   if (!plan || !own.some(rail => middleOf(rail))) return undefined
   const metre = Math.min((live.width - 2 * ends) / (plan.taffrail - plan.stem), 11 / plan.halfBeam)
   const half = plan.halfBeam * metre
-  const height = 2 * half + 13
+  const height = 2 * half + 11.6
   const draw = (top: number): readonly Mark[] => {
-    const centre = top + 7 + half
+    const centre = top + 6 + half
     const spare = live.width - (plan.taffrail - plan.stem) * metre
     const at: Place = (x, y) => ({
       x: live.width - spare / 2 - (x - plan.stem) * metre,

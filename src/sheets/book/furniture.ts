@@ -10,7 +10,7 @@ import { black, rule, type, white } from './type.ts'
 const head = { blockTop: 10.4, rule: 14.95, baseline: 13.6, pad: 2.1, between: 2.4 } as const
 
 // The middle of the foot leans to the fore-edge: page numbers are short, and editions long.
-const foot = { rule: 198.3, middle: 0.433, edition: 48 } as const
+const foot = { rule: 198.3, middle: 0.4, edition: 53 } as const
 
 /** The running head: the station in a black block at the fore-edge, the section beside it, the ship at the spine. */
 export function runningHead(book: Book, section: string, leaf: Leaf): readonly Mark[] {

@@ -37,9 +37,9 @@ export function glancePages(book: Book): Found<readonly PageBody[]> {
   for (const section of [deckPlan(book), glanceRails(book), glanceSails(book)]) {
     const [first, ...rest] = section?.parts ?? []
     if (!section || !first) continue
-    const begun = sectionHead(section.heading, y + 6.6, ruler)
+    const begun = sectionHead(section.heading, y + 6.2, ruler)
     if (begun.bottom + first.height > live.textBottom) y = turned(pages, book)
-    const heading: Block = sectionHead(section.heading, y + 6.6, ruler)
+    const heading: Block = sectionHead(section.heading, y + 6.2, ruler)
     pages.at(-1)?.push(...heading.marks)
     y = heading.bottom
     for (const part of [first, ...rest]) {

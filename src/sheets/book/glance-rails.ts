@@ -17,7 +17,7 @@ interface Strip {
   readonly bow: 'left' | 'right' | undefined
 }
 
-const rowHeight = 9
+const rowHeight = 8.6
 const half = 1.15
 const point = 2.4
 const longestRow = 42
@@ -47,7 +47,7 @@ export function glanceRails(book: Book): GlanceSection | undefined {
       draw: top => row.map(({ strip, x: left }) => drawStrip(strip, left, indent, top + 4.6, pitch, book)),
     }),
   )
-  const legend: GlancePart = { height: 5.2, draw: top => stripLegend(top + 4.2, ruler) }
+  const legend: GlancePart = { height: 4.8, draw: top => stripLegend(top + 4.2, ruler) }
   return { heading: 'Your rails, as you face them', parts: [...parts, legend] }
 }
 

@@ -26,12 +26,20 @@ export function glanceSails(book: Book): GlanceSection | undefined {
   const { sails } = book.lines
   if (sails.length === 0) return undefined
   const rows = sails.map((sail): GlancePart => ({ height: 4.9, draw: top => [sailRow(sail, top, book)] }))
-  return { heading: 'What each sail wants, in hands', parts: [headRow(book), ...rows, footnote(book)] }
+  return {
+    heading: 'What each sail wants, in hands',
+    parts: [headRow(book), ...rows.slice(0, -1), ...rows.slice(-1).map(row => under(row, footnote(book)))],
+  }
 }
 
+// The last row and the caution under it stay on one page.
+const under = (row: GlancePart, note: GlancePart): GlancePart => ({
+  height: row.height + note.height,
+  draw: top => [...row.draw(top), ...note.draw(top + row.height)],
+})
+
 function footnote({ setting: { ruler } }: Book): GlancePart {
-  const told =
-    'Hands of the phase that takes most, hauling, easing and aloft, at all stations together: planning figures.'
+  const told = 'Most hands of any phase, hauling, easing and aloft, of all stations: planning figures.'
   return {
     height: 5.6,
     draw: top => paragraph([words(told, type.noteItalic)], top + 4.6, ruler, { led: 4.1 }).marks,
