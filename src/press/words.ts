@@ -1,7 +1,7 @@
 /**
  * Words as they can be printed: one line of well-formed Unicode. What no paper can show (controls, line
  * ends, marks that turn the direction of reading, halves of a surrogate pair) becomes a space, a
- * replacement character, or nothing. The ruler, the SVG and the PDF all set words through this, so a
+ * replacement character, or nothing; so do accents heaped on one letter, beyond the eighth. The ruler, the SVG and the PDF all set words through this, so a
  * name written to break a file breaks none, and is measured as it is drawn.
  */
 export function printable(words: string): string {
@@ -11,6 +11,7 @@ export function printable(words: string): string {
     .replace(/[\t\n\v\f\r\u0085\u2028\u2029]/g, ' ')
     .replace(unseen, '')
     .normalize('NFC')
+    .replace(/(\p{M}{8})\p{M}+/gu, '$1')
 }
 
 // Controls and noncharacters are not allowed in XML; the others shape nothing in our faces, and a direction

@@ -9,11 +9,16 @@ export function featuresOf({ tabular = false, tracking = 0 }: Omit<Typeface, 'fa
   return tracking ? spaced : plain
 }
 
-/** Every feature a subset must still know, so that a browser shapes words as the ruler did. */
-export const keptFeatures = [
+/** The features that a subset with these characters must still know, so that browsers shape words as we do. */
+export function keptFeatures(characters: ReadonlySet<string>): readonly string[] {
+  // Small figures take room, and only the fraction slash asks for them.
+  return characters.has('\u2044') ? [...usual, 'frac', 'numr', 'dnom'] : usual
+}
+
+const usual: readonly string[] = [
   ...['ccmp', 'locl', 'rlig', 'calt', 'clig', 'liga', 'rclt', 'kern', 'mark', 'mkmk'],
-  ...['frac', 'numr', 'dnom', 'tnum', 'lnum'],
-] as const
+  ...['tnum', 'lnum'],
+]
 
 const figures = { tnum: true, lnum: true }
 // Letters set apart can't be joined: a browser drops ligatures there too.

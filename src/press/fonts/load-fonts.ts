@@ -13,12 +13,14 @@ export interface Fonts {
   readonly ruler: Ruler
   readonly covers: Coverage
   readonly outlines: Outlines
-  /** Words as the face can set them: printable, and with a stand-in for every character it lacks. */
+  /** Printable words, with its near twin for a character that the face lacks, if it has one: a prime's is a quote. */
+  readonly spelled: (words: string, face: Face) => string
+  /** Words as the face can set them: spelled, and with a box for every character it still lacks. */
   readonly settable: (words: string, face: Face) => string
   /** The face for the PDF, which sets words with the very glyphs and kerning that the ruler measured. */
   readonly forPdf: (face: Face) => PdfFont
   /** A small TTF of the face with these characters, for a browser. */
-  readonly forBrowser: (face: Face, characters: Iterable<string>) => Promise<Uint8Array>
+  readonly forBrowser: (face: Face, characters: ReadonlySet<string>) => Promise<Uint8Array>
 }
 
 /** A font as the PDF library takes it; nothing else is to be known of it. */
@@ -40,6 +42,7 @@ export async function loadFonts(read: (packagePath: string) => Promise<Uint8Arra
     ruler: fontRuler(open),
     covers: coverage(open),
     outlines: glyphOutlines(open),
+    spelled: (words, face) => open(face).spelled(words),
     settable: (words, face) => open(face).settable(words),
     forPdf: once((face: Face) => pdfFont(open(face))),
     forBrowser: async (face, characters) => {

@@ -10,7 +10,7 @@ export interface MissingGlyphs {
 
 /**
  * What the faces of a document lack, each text once: on paper a box stands for every such character, so
- * whoever prints should be warned. An SVG keeps the characters, and a browser may find them elsewhere.
+ * whoever prints should be warned. An SVG keeps the characters, and a browser may find them in a font of its own.
  */
 export function missingGlyphs(document: PaperDocument, covers: Coverage): readonly MissingGlyphs[] {
   const missing = new Map<string, MissingGlyphs>()

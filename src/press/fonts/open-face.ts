@@ -13,7 +13,9 @@ export interface Run {
 export interface OpenFace {
   readonly font: Font
   has(character: string): boolean
-  /** Words as this face can set them: printable, and with a stand-in for every character it lacks. */
+  /** Printable words, with its near twin for a character that the face lacks, if it has one. */
+  spelled(words: string): string
+  /** Words as this face can set them: spelled, and with a box for every character it still lacks. */
   settable(words: string): string
   run(words: string, features: Features): Run
 }
@@ -23,11 +25,14 @@ export function openFace(font: Font): OpenFace {
   const has = (character: string) => characters.has(character.codePointAt(0) as number)
   // Both boxes are drawn as a letter of their own, which PDF/UA wants: it forbids the font's "no glyph" glyph.
   const box = has('□') ? '□' : '◊'
-  const settable = (words: string) => withStandIns(printable(words), has, box)
+  const spelled = (words: string) =>
+    each(printable(words), character => (has(character) ? character : (nearTwin(character) ?? character)))
+  const settable = (words: string) => each(spelled(words), character => (has(character) ? character : box))
   const shapers = new Map<Features, (words: string) => Run>()
   return {
     font,
     has,
+    spelled,
     settable,
     run(words, features) {
       let shaper = shapers.get(features)
@@ -40,15 +45,15 @@ export function openFace(font: Font): OpenFace {
   }
 }
 
-/** A character that looks and means the same, for those that a face may well lack. */
+/** A character that looks and means nearly the same, for those that a face may well lack. */
 export function nearTwin(character: string): string | undefined {
-  if (/\p{Zs}/u.test(character)) return ' '
-  return /[\u2010\u2011]/.test(character) ? '-' : undefined
+  return /\p{Zs}/u.test(character) ? ' ' : twins[character]
 }
 
-function withStandIns(words: string, has: (character: string) => boolean, box: string): string {
-  if (/^[\x20-\x7e]*$/.test(words)) return words
-  return Array.from(words, character => (has(character) ? character : (nearTwin(character) ?? box))).join('')
+const twins: Readonly<Record<string, string>> = { '\u2010': '-', '\u2011': '-', '′': "'", '″': '"' }
+
+function each(words: string, instead: (character: string) => string): string {
+  return /^[\x20-\x7e]*$/.test(words) ? words : Array.from(words, instead).join('')
 }
 
 /**

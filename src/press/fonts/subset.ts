@@ -1,7 +1,7 @@
 import { keptFeatures } from './features.ts'
 
 /** A small font with only some characters of a larger one, and what it takes to shape them alike. */
-export type Subset = (font: Uint8Array, characters: Iterable<string>) => Uint8Array
+export type Subset = (font: Uint8Array, characters: ReadonlySet<string>) => Uint8Array
 
 /**
  * The subsetter of HarfBuzz, from its WebAssembly module. fontkit's own subsets are made for PDF and have
@@ -14,7 +14,7 @@ export async function subsetter(module: Uint8Array): Promise<Subset> {
   return (font, characters) => subset(harfbuzz, font, characters)
 }
 
-function subset(harfbuzz: HarfBuzz, font: Uint8Array, characters: Iterable<string>): Uint8Array {
+function subset(harfbuzz: HarfBuzz, font: Uint8Array, characters: ReadonlySet<string>): Uint8Array {
   const address = harfbuzz.malloc(font.length)
   new Uint8Array(harfbuzz.memory.buffer).set(font, address)
   const blob = harfbuzz.hb_blob_create(address, font.length, memoryMode.writable, 0, 0)
@@ -32,13 +32,13 @@ function subset(harfbuzz: HarfBuzz, font: Uint8Array, characters: Iterable<strin
   return bytes
 }
 
-function choose(harfbuzz: HarfBuzz, input: number, characters: Iterable<string>): void {
+function choose(harfbuzz: HarfBuzz, input: number, characters: ReadonlySet<string>): void {
   harfbuzz.hb_subset_input_set_flags(input, flags.noHinting)
   const wanted = harfbuzz.hb_subset_input_unicode_set(input)
   for (const character of characters) harfbuzz.hb_set_add(wanted, character.codePointAt(0) as number)
   const features = harfbuzz.hb_subset_input_set(input, sets.layoutFeatures)
   harfbuzz.hb_set_clear(features)
-  for (const feature of keptFeatures) harfbuzz.hb_set_add(features, tag(feature))
+  for (const feature of keptFeatures(characters)) harfbuzz.hb_set_add(features, tag(feature))
 }
 
 function faceBytes(harfbuzz: HarfBuzz, face: number): Uint8Array {

@@ -36,6 +36,9 @@ function setWords({ pdf, fonts, ink }: Press, mark: TextMark, words: string): vo
     baseline: 'alphabetic',
     characterSpacing: round(tracking * size * millimetresPerPoint),
     features: featuresOf(mark.type),
+    // Known already; pdfkit would shape the words once more to learn it.
+    textWidth: mark.width,
+    wordCount: 1,
   })
   if (hasStandIns) pdf.endMarkedContent()
 }

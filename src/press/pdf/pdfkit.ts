@@ -90,4 +90,6 @@ export interface TextOptions {
   readonly baseline: 'alphabetic'
   readonly characterSpacing: number
   readonly features: Features
+  readonly textWidth: number
+  readonly wordCount: number
 }

@@ -38,15 +38,21 @@ export function structure(pdf: Pdf): Structure {
 
   function elementOf(tag: Open | undefined): Element {
     if (!tag) return root
-    tag.element ??= (tag.tag.key === undefined ? undefined : kept.get(tag.tag.key)) ?? make(tag)
+    tag.element ??= continued(tag) ?? make(tag)
     return tag.element
+  }
+
+  function continued({ tag }: Open): Element | undefined {
+    const key = keyOf(tag)
+    return key === undefined ? undefined : kept.get(key)
   }
 
   function make({ tag, parent, box }: Open): Element {
     const element = pdf.struct(tag.role, elementOptions(tag, box()))
     finishAttributes(element, tag)
     elementOf(parent).add(element)
-    if (tag.key !== undefined) kept.set(tag.key, element)
+    const key = keyOf(tag)
+    if (key !== undefined) kept.set(key, element)
     return element
   }
 
@@ -83,7 +89,6 @@ export function structure(pdf: Pdf): Structure {
       open = here
       inside()
       open = here.parent
-      // A link's annotation is of the page on which its element ends, so it can't be left open for later.
       if (tag.role === 'Link') here.element?.end()
     },
     current: () => open?.element,
@@ -97,6 +102,14 @@ export function structure(pdf: Pdf): Structure {
 const holders: ReadonlySet<Tag['role']> = new Set<Tag['role']>([
   ...(['Sect', 'Div', 'L', 'LI', 'Table', 'THead', 'TBody', 'TR'] as const),
 ])
+
+/**
+ * What later parts of the element are known by. A link has none: pdfkit takes its annotation to be on the page
+ * where the element ends, so it can't be left open for another page.
+ */
+function keyOf({ role, key }: Tag): string | undefined {
+  return role === 'Link' ? undefined : key
+}
 
 /** The tag itself, unless it or one around it is an artifact. */
 function readable(open: Open | undefined): Open | undefined {

@@ -4,13 +4,12 @@ import { faceFiles } from '../fonts/index.ts'
 import { hex } from '../ink.ts'
 import { round } from '../round.ts'
 import { checkWidth, textStart } from '../text-start.ts'
-import { printable } from '../words.ts'
 import type { Drawing } from './draw-mark.ts'
 import { families } from './families.ts'
 
 /** Words on their baseline; under them, where they have a halo, a stroked copy that nobody reads aloud. */
 export function drawText(parent: Container, mark: TextMark, { fonts, identify }: Drawing): void {
-  const words = printable(mark.words)
+  const words = fonts.spelled(mark.words, mark.type.face)
   if (words === '') return
   checkWidth(mark, fonts.ruler)
   // A copy and not a stroke painted first: not every program knows the order of painting.

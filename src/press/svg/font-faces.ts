@@ -1,6 +1,5 @@
 import type { Face, Mark } from '../../sheets/index.ts'
 import { type Fonts, faceFiles } from '../fonts/index.ts'
-import { printable } from '../words.ts'
 
 /**
  * The style sheet that brings the fonts of these marks along: of each face the characters in use, in the
@@ -8,23 +7,23 @@ import { printable } from '../words.ts'
  */
 export async function fontFaces(marks: readonly Mark[], fonts: Fonts): Promise<string> {
   const used = new Map<Face, Set<string>>()
-  collect(marks, used)
+  collect(marks, fonts, used)
   // Sorted, so that the file doesn't depend on which mark comes first.
   const faces = [...used].sort(([one], [other]) => (one < other ? -1 : 1))
   const rules = await Promise.all(
-    faces.map(async ([face, characters]) => rule(face, await fonts.forBrowser(face, [...characters].sort()))),
+    faces.map(async ([face, characters]) => rule(face, await fonts.forBrowser(face, characters))),
   )
   return rules.join('')
 }
 
-function collect(marks: readonly Mark[], used: Map<Face, Set<string>>): void {
+function collect(marks: readonly Mark[], fonts: Fonts, used: Map<Face, Set<string>>): void {
   for (const mark of marks) {
-    if (mark.kind === 'group') collect(mark.marks, used)
+    if (mark.kind === 'group') collect(mark.marks, fonts, used)
     if (mark.kind !== 'text') continue
     const { face } = mark.type
     const characters = used.get(face) ?? new Set()
     used.set(face, characters)
-    for (const character of printable(mark.words)) characters.add(character)
+    for (const character of fonts.spelled(mark.words, face)) characters.add(character)
   }
 }
 
