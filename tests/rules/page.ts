@@ -25,6 +25,7 @@ export interface Example {
 
 /** What a note under a line of an example says is found there: '#  ^ error belay/two-on-a-pin: Fore rail ...'. */
 export interface Mark {
+  readonly source: string
   readonly line: number
   readonly column: number
   readonly severity: string
@@ -74,7 +75,7 @@ export const filesOf = ({ beside }: Example): Files => ({
 const note = /^#\s*\^ (error|warning|note) ([a-z]+\/[a-z-]+)(?:: (.+))?$/
 
 /** The notes of a text; each speaks of the nearest line above that is none, at the column of its caret. */
-export function marksIn(text: string): readonly Mark[] {
+export function marksIn(text: string, source: string): readonly Mark[] {
   let above = 0
   return text.split('\n').flatMap((line, index) => {
     const [, severity = '', rule = '', message] = note.exec(line) ?? []
@@ -82,17 +83,29 @@ export function marksIn(text: string): readonly Mark[] {
       above = index + 1
       return []
     }
-    return [{ line: above, column: line.indexOf('^') + 1, severity, rule, message }]
+    return [{ source, line: above, column: line.indexOf('^') + 1, severity, rule, message }]
   })
 }
 
+/** The name under which an example's entry is compiled. */
+export const entryName = 'example.rig'
+
+/** All notes of an example, in its entry and in the texts beside it. */
+export const marksOf = ({ entry, beside }: Example): readonly Mark[] => [
+  ...marksIn(entry, entryName),
+  ...[...beside].flatMap(([name, text]) => marksIn(text, name)),
+]
+
 /** Whether a finding is what a note says: its caret stands somewhere under what is found. */
-export function isMarked({ at, severity, rule, message }: Finding, mark: Mark, text: string): boolean {
-  const starts = lineStarts(text)
+export function isMarked({ at, severity, rule, message }: Finding, mark: Mark, example: Example): boolean {
+  const starts = lineStarts(
+    mark.source === entryName ? example.entry : (example.beside.get(mark.source) ?? ''),
+  )
   const from = lineColumn(starts, at.start)
   const to = lineColumn(starts, Math.max(at.end - 1, at.start))
   const lastColumn = to.line > from.line ? Number.POSITIVE_INFINITY : to.column
-  const isThere =
-    from.line === mark.line && from.column <= mark.column && mark.column <= Math.max(lastColumn, 3)
+  // A caret can't stand under the first column, where the note's own "#" is.
+  const isUnder = from.column <= mark.column && mark.column <= Math.max(lastColumn, 3)
+  const isThere = at.source === mark.source && from.line === mark.line && isUnder
   return isThere && severity === mark.severity && rule === mark.rule && (mark.message ?? message) === message
 }

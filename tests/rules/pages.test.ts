@@ -3,9 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { compile } from '../../src/compile.ts'
 import type { Finding } from '../../src/findings/index.ts'
 import { rules } from '../../src/rules/index.ts'
-import { type Example, filesOf, isMarked, marksIn, pages } from './page.ts'
+import { type Example, entryName, filesOf, isMarked, marksOf, pages } from './page.ts'
 
-const entryName = 'example.rig'
 const compiled = (example: Example) =>
   compile(filesOf(example), { name: entryName, text: example.entry }).findings
 const told = ({ severity, rule, message }: Finding) => `${severity} ${rule}: ${message}`
@@ -19,17 +18,17 @@ describe.each(pages)('the page $name', ({ name, slug, text, severities, fails, m
 
   it('has an example that fails where it says, and nowhere else', () => {
     if (!fails) throw new Error('no rig is fenced under "Fails"')
-    const marks = marksIn(fails.entry)
+    const marks = marksOf(fails)
     const found = compiled(fails)
     expect(marks.map(mark => mark.rule)).toContain(name)
     for (const mark of marks) {
-      expect(severities).toContain(mark.rule === name ? mark.severity : severities[0])
+      if (mark.rule === name) expect(severities).toContain(mark.severity)
       expect(
-        found.filter(one => isMarked(one, mark, fails.entry)).map(told),
+        found.filter(one => isMarked(one, mark, fails)).map(told),
         `under line ${mark.line}`,
       ).not.toEqual([])
     }
-    const unmarked = found.filter(one => !marks.some(mark => isMarked(one, mark, fails.entry)))
+    const unmarked = found.filter(one => !marks.some(mark => isMarked(one, mark, fails)))
     expect(unmarked.map(told)).toEqual([])
   })
 

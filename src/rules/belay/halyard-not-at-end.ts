@@ -1,6 +1,6 @@
 import type { Line, Rail } from '../../rig/index.ts'
 import { isHalyard } from '../deeds.ts'
-import { aboutLine, aboutRail, placeName, sentence, subject } from '../naming.ts'
+import { aboutLine, aboutRail, listed, placeName, sentence, subject } from '../naming.ts'
 import { isBelayed } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 
@@ -32,7 +32,7 @@ const isNearAnEnd = (rail: Rail, number: number) => number <= ends || number > r
 
 function endsFree(rail: Rail, line: Line): string {
   const free = rail.places.filter(place => place.lines.length === 0 && isNearAnEnd(rail, place.number))
-  const pins = free.map(place => place.number).join(', ')
+  const pins = listed(free.map(place => String(place.number)))
   return pins
     ? `Move it to an end of the rail, where ${free.length > 1 ? 'pins' : 'pin'} ${pins} ${free.length > 1 ? 'are' : 'is'} free.`
     : `Move it to an end of the rail, or say why it stays: allow belay/halyard-not-at-end for ${line.words} because ...`
