@@ -4,35 +4,52 @@ import { lineColumn, lineStarts, type Source } from '../text/index.ts'
 import { error, tokenSpan } from './said.ts'
 import { LineEnd, Word } from './tokens.ts'
 
+/** What is told of a text: by the passes before the parser, by its rules, and where it stumbled. */
+export interface Told {
+  readonly before: readonly Finding[]
+  readonly inRules: readonly Finding[]
+  readonly stumbles: readonly IRecognitionException[]
+}
+
 /**
- * What the parser stumbled over, in the trade's words: one finding a line, for what goes wrong behind a mistake in its line
- * mostly follows from it. Lines on which there is an odd mark or an open quotation have theirs already.
+ * All findings without those that only follow from another: behind an odd mark or an open quotation the rest of the line says
+ * little, and where the order of the words is wrong one finding a line is enough.
  */
-export function stumbles(
-  errors: readonly IRecognitionException[],
-  source: Source,
-  told: readonly Finding[],
-): Finding[] {
-  if (errors.length === 0) return []
+export function foldFindings(source: Source, { before, inRules, stumbles }: Told): Finding[] {
+  if (before.length + inRules.length + stumbles.length === 0) return []
   const starts = lineStarts(source.text)
-  const lineOf = (offset: number) => lineColumn(starts, offset).line
-  const explained = told.filter(({ rule }) => breaksLine.has(rule)).map(({ at }) => lineOf(at.start))
-  const lines = new Set(explained)
-  const findings: Finding[] = []
-  for (const stumble of errors) {
-    const finding = stumbleFinding(stumble, source)
-    const line = lineOf(finding.at.start)
-    if (lines.has(line)) continue
-    lines.add(line)
-    findings.push(finding)
+  const lineOf = ({ at }: Finding) => lineColumn(starts, at.start).line
+  const broken = new Set<number>()
+  const first = before.filter(finding => {
+    if (!breaksLine.has(finding.rule)) return true
+    const told = broken.has(lineOf(finding))
+    broken.add(lineOf(finding))
+    return !told
+  })
+  const sound = inRules.filter(finding => !broken.has(lineOf(finding)))
+  const surely = sound.filter(({ rule }) => !mayFollow.has(rule))
+  for (const finding of surely) broken.add(lineOf(finding))
+  const kept = [...first, ...surely]
+  for (const finding of [
+    ...sound.filter(({ rule }) => mayFollow.has(rule)),
+    ...stumbles.map(s => stumbleFinding(s, source)),
+  ]) {
+    const line = lineOf(finding)
+    if (!broken.has(line)) kept.push(finding)
+    broken.add(line)
   }
-  return findings
+  return kept
 }
 
 const breaksLine: ReadonlySet<string> = new Set([
   'syntax/odd-mark',
   'syntax/open-quote',
   'syntax/line-begins',
+])
+const mayFollow: ReadonlySet<string> = new Set([
+  'syntax/comma-missing',
+  'syntax/direction-missing',
+  'syntax/one-side',
 ])
 
 function stumbleFinding(stumble: IRecognitionException, source: Source): Finding {

@@ -23,6 +23,7 @@ export abstract class LinesParser extends PhasesParser {
   abstract hang: ParserMethod<[], void>
   abstract sequence: ParserMethod<[], void>
   abstract addedLine: ParserMethod<[], void>
+  abstract phase: ParserMethod<[], void>
 
   protected notebook: Notebook = emptyNotebook()
   /** The statement or page whose own line is being read. */
@@ -102,12 +103,16 @@ export abstract class LinesParser extends PhasesParser {
 
   /** A line that begins with a name where none is due: it is kept, and judged afterwards. */
   otherLine = this.RULE('otherLine', () => {
-    this.OR([
-      { ALT: () => this.SUBRULE(this.hang) },
-      { ALT: () => this.SUBRULE(this.sequence) },
-      { ALT: () => this.SUBRULE(this.addedLine) },
-      { ALT: () => this.entry('particular', this.particularLines) },
-    ])
+    this.OR({
+      MAX_LOOKAHEAD: 1,
+      DEF: [
+        { ALT: () => this.SUBRULE(this.hang) },
+        { ALT: () => this.SUBRULE(this.sequence) },
+        { ALT: () => this.SUBRULE(this.addedLine) },
+        { ALT: () => this.SUBRULE(this.phase), IGNORE_AMBIGUITIES: true },
+        { ALT: () => this.entry('particular', this.particularLines) },
+      ],
+    })
   })
 
   protected readonly particularLines = linesOf(

@@ -2,7 +2,7 @@ import type { Finding, Found } from '../findings/index.ts'
 import type { Source } from '../text/index.ts'
 import { lex } from './lexer.ts'
 import { setMargins } from './margin.ts'
-import { stumbles } from './messages.ts'
+import { foldFindings } from './messages.ts'
 import { RigParser } from './parser.ts'
 import { hiddenIn, overLimit } from './preflight.ts'
 import type { Tree } from './tree.ts'
@@ -12,13 +12,14 @@ import { tellWords } from './wording.ts'
 export function parse(source: Source): Found<Tree> {
   const refused = overLimit(source)
   if (refused !== undefined) return { value: { source, pages: [] }, findings: [refused] }
-  const findings: Finding[] = hiddenIn(source)
-  const words = tellWords(lex(source.text), source, findings)
+  const before: Finding[] = hiddenIn(source)
+  const words = tellWords(lex(source.text), source, before)
   const parser = theParser()
-  const read = parser.read(source, setMargins(words, source, findings))
-  findings.push(...read.findings)
-  findings.push(...stumbles(parser.errors, source, findings))
-  return { value: { source, pages: read.pages }, findings }
+  const { pages, findings: inRules } = parser.read(source, setMargins(words, source, before))
+  return {
+    value: { source, pages },
+    findings: foldFindings(source, { before, inRules, stumbles: parser.errors }),
+  }
 }
 
 // Made when first needed, and then kept: the analysis of the grammar costs more than the reading of a file.

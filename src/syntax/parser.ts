@@ -1,4 +1,4 @@
-import type { IToken } from 'chevrotain'
+import { type IRecognitionException, type IToken, isRecognitionException } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import type { Source } from '../text/index.ts'
 import { emptyNotebook, finish, openPage } from './notebook.ts'
@@ -25,8 +25,18 @@ export class RigParser extends StatementsParser {
     this.notebook = emptyNotebook()
     this.onLine = undefined
     this.input = tokens
-    this.book()
+    this.readBook()
     return { pages: finish(this.notebook), findings: this.findings }
+  }
+
+  /** Every rule mends itself at the line's end; should one not, what is read by then still stands. */
+  private readBook(): void {
+    try {
+      this.book()
+    } catch (stumble) {
+      if (!isRecognitionException(stumble as Error)) throw stumble
+      this.errors = [...this.errors, stumble as IRecognitionException]
+    }
   }
 
   book = this.RULE('book', () => {
@@ -173,12 +183,14 @@ export class RigParser extends StatementsParser {
 
   succession = this.RULE('succession', () => {
     this.OPTION(() => this.nameInOrder(this.SUBRULE(this.name)))
-    this.MANY(() => {
-      this.CONSUME(said.then)
-      this.nameInOrder(this.SUBRULE2(this.name))
-    })
+    this.MANY(() => this.SUBRULE(this.next))
     this.CONSUME(LineEnd)
     this.ACTION(() => this.endLine())
+  })
+
+  next = this.RULE('next', () => {
+    this.CONSUME(said.then)
+    this.nameInOrder(this.SUBRULE(this.name))
   })
 
   allowPage = this.RULE('allowPage', () => {

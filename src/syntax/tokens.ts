@@ -76,6 +76,7 @@ export const prose = Object.fromEntries(
 // Marks that can't be seen have their finding already, and are passed over like blanks.
 const Blank = createToken({
   name: 'Blank',
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: NUL is one of the marks passed over.
   pattern: /[ \t\u0000\u202a-\u202e\u2066-\u2069\ufeff\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]+/,
   group: Lexer.SKIPPED,
 })

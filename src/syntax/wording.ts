@@ -40,7 +40,7 @@ export function tellWords(tokens: readonly IToken[], source: Source, findings: F
     }
     const first = lineFirst === undefined
     lineFirst ??= token
-    if (token.tokenType === Word) retype(token, wordKind(token, tokens[i + 1], first, lineFirst))
+    if (token.tokenType === Word) retype(token, wordKind(token, afterMarks(tokens, i), first, lineFirst))
     else if (token.tokenType === Figure) tellFigure(token, source, findings)
     else if (token.tokenType === Quoted) tellQuoted(token, first, source, findings)
   }
@@ -133,6 +133,13 @@ function tellQuoted(token: IToken, first: boolean, source: Source, findings: Fin
       'Close them on the same line.',
     ),
   )
+}
+
+/** The next token that is no odd mark. */
+function afterMarks(tokens: readonly IToken[], from: number): IToken | undefined {
+  let next = from + 1
+  while (tokens[next]?.tokenType === OddMark) next++
+  return tokens[next]
 }
 
 /** The last of a run of odd marks that touch each other. */
