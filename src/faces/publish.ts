@@ -1,6 +1,6 @@
 import {
   existsSync, linkSync, copyFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, symlinkSync,
-  readlinkSync, writeFileSync,
+  readlinkSync, realpathSync, writeFileSync,
 } from 'node:fs'
 import { basename, dirname, join, resolve } from 'node:path'
 import { Complaint, inWords } from './complaint.ts'
@@ -18,7 +18,8 @@ export interface Finished {
  * run puts it back.
  */
 export function publish(folder: string, files: readonly Finished[], replaces: (name: string) => boolean): void {
-  const target = resolve(folder)
+  // A link stays a link: what it leads to is what is replaced.
+  const target = existsSync(folder) ? realpathSync(folder) : resolve(folder)
   const hidden = (what: string) => join(dirname(target), `.${basename(target)}.${what}`)
   const [fresh, old, lock] = [hidden('new'), hidden('old'), hidden('lock')]
   try {
@@ -31,8 +32,7 @@ export function publish(folder: string, files: readonly Finished[], replaces: (n
     rmSync(fresh, { recursive: true, force: true })
     rmSync(lock, { force: true })
   }
-  process.once('SIGINT', () => interrupted(letGo))
-  process.once('SIGTERM', () => interrupted(letGo))
+  holdInterrupts()
   try {
     putBack(target, old)
     rmSync(fresh, { recursive: true, force: true })
@@ -50,10 +50,14 @@ export function publish(folder: string, files: readonly Finished[], replaces: (n
   }
 }
 
-function interrupted(letGo: () => void): never {
-  letGo()
-  process.exit(130)
+/** An interruption waits until the folders have changed places: no handler runs before, for nothing here waits. */
+function holdInterrupts(): void {
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+    if (!process.listeners(signal).includes(leave)) process.on(signal, leave)
+  }
 }
+
+const leave = (_signal: NodeJS.Signals, number: number): never => process.exit(128 + number)
 
 /** Mends what a kill between the two renames left. */
 function putBack(target: string, old: string): void {
@@ -71,11 +75,19 @@ function takeLock(lock: string, folder: string): void {
     } catch (error) {
       const exists = error instanceof Error && 'code' in error && error.code === 'EEXIST'
       if (!exists) throw error
-      if (isAlive(Number(readFileSync(lock, 'utf8')))) break
+      if (isAlive(holderOf(lock))) break
       rmSync(lock, { force: true })
     }
   }
   throw new Complaint(`another run is writing into ${folder}; try again when it is done.`)
+}
+
+/** Who holds a lock. It is empty for the instant between its making and its writing, so that it is then read once more. */
+function holderOf(lock: string): number {
+  const written = readFileSync(lock, 'utf8')
+  if (written !== '') return Number(written)
+  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 50)
+  return Number(readFileSync(lock, 'utf8'))
 }
 
 function isAlive(pid: number): boolean {
