@@ -2,6 +2,7 @@ import {
   existsSync, linkSync, copyFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, symlinkSync,
   readlinkSync, realpathSync, writeFileSync,
 } from 'node:fs'
+import { constants } from 'node:os'
 import { basename, dirname, join, resolve } from 'node:path'
 import { Complaint, inWords } from './complaint.ts'
 
@@ -57,7 +58,7 @@ function holdInterrupts(): void {
   }
 }
 
-const leave = (_signal: NodeJS.Signals, number: number): never => process.exit(128 + number)
+const leave = (signal: NodeJS.Signals): never => process.exit(128 + constants.signals[signal])
 
 /** Mends what a kill between the two renames left. */
 function putBack(target: string, old: string): void {
