@@ -126,7 +126,7 @@ export abstract class PhasesParser extends GearParser {
     const after = this.OPTION2(() => this.SUBRULE2(this.side))
     return this.ACTION(() => {
       const span = this.since(first)
-      return berth && { kind: 'berth', berth: { ...berth, side: side ?? after, span }, span }
+      return berth && { kind: 'berth', berth: { ...withOwnSide(berth, side, after), side: side ?? after, span }, span }
     })
   })
 
@@ -197,6 +197,12 @@ export abstract class PhasesParser extends GearParser {
     }
     return { kind: 'aloft', count, words: { ...words, text: words.text.slice(hands.length) }, span }
   }
+}
+
+/** A side after the name, where another stands before it, is the line's own: 'starboard jib sheet port'. */
+function withOwnSide(berth: Unplaced, before: tree.Side | undefined, after: tree.Side | undefined): Unplaced {
+  if (berth.kind !== 'line' || !before || !after) return berth
+  return { ...berth, line: { ...berth.line, words: `${berth.line.words} ${after}` } }
 }
 
 /** A berth before its side is known. */

@@ -47,7 +47,7 @@ function thingsNamed(name: Parameters<LineNames['find']>[0], known: Known, say: 
   const others = [...known.sails, ...known.spars].map(one => one.name).filter(one => one === key)
   const rails = known.rails.filter(rail => rail.name === key).map(rail => rail.code)
   const found = [...others, ...rails]
-  if (found.length === 0) {
+  if (found.length === 0 && !known.names.isExcused(name)) {
     say(unknownName('line, sail, spar or rail', name, [...known.names.offers(), ...known.sails.map(one => one.name), ...known.rails.map(one => one.name)]))
   }
   return found

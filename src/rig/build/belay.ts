@@ -1,5 +1,5 @@
 import { type Berth, type Count, type Name, nameKey, type Page, type Statement } from '../../syntax/index.ts'
-import type { Span } from '../../text/index.ts'
+import { nearest, type Span } from '../../text/index.ts'
 import type { Place, Rail, Side } from '../rail.ts'
 import { clause, clausesOf } from './clauses.ts'
 import { byPair, type Hung } from './hung.ts'
@@ -88,7 +88,8 @@ function singlePins(statement: Statement): readonly Statement[] {
 
 function belayOn(deck: Deck, page: Page): void {
   if (!page.name) return
-  const { rails } = railsNamed(deck, page.name)
+  const berths = page.block.flatMap(statement => clausesOf(statement, 'berth').map(one => one.berth))
+  const { rails } = railsNamed(deck, page.name, addressesMeant(deck, berths, nameKey(page.name.words)))
   if (rails.length === 0) return
   for (const statement of page.block) {
     const number = statement.pins?.from
@@ -100,7 +101,8 @@ function belayOn(deck: Deck, page: Page): void {
 function belayOne(deck: Deck, page: Page): void {
   const to = clause(page, 'leadTo')?.place.from
   if (!page.name || !to) return
-  const { rails, side } = railsNamed(deck, to)
+  const meant = linesOfName(deck, page.name, nameKey(to.words))
+  const { rails, side } = railsNamed(deck, to, meant)
   const pin = clause(page, 'count')?.count
   const [rail] = rails
   if (!rail) return
@@ -108,6 +110,7 @@ function belayOne(deck: Deck, page: Page): void {
     deck.say(
       finding('belay/no-such-pin', to.span, `The ${rail.name} has ${rail.places.length} pins; it isn't said on which one.`, {
         remedy: `Say the pin, as in "belay ${page.name.words} to ${to.words} pin 3".`,
+        explains: meant,
       }),
     )
     return
@@ -117,7 +120,7 @@ function belayOne(deck: Deck, page: Page): void {
 }
 
 /** The rails of a name: two for one that stands port and starboard, narrowed by a side said with it. */
-function railsNamed(deck: Deck, name: Name): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
+function railsNamed(deck: Deck, name: Name, explains: readonly string[]): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
   const key = nameKey(name.words)
   const code = key.replaceAll(' ', '-')
   const whole = deck.rails.filter(rail => rail.name === key || rail.code.toLowerCase() === code)
@@ -127,7 +130,7 @@ function railsNamed(deck: Deck, name: Name): { readonly rails: readonly Rail[]; 
   const rails = sided.length > 1 ? sided.filter(rail => rail.lie === side) : sided
   if (rails.length === 0) {
     const offers = deck.rails.map(rail => rail.name)
-    deck.say({ ...unknownName('rail', name, offers), rule: 'belay/no-such-rail' })
+    deck.say({ ...unknownName('rail', name, offers, explains), rule: 'belay/no-such-rail' })
   }
   return { rails, side }
 }
@@ -140,7 +143,7 @@ function sit(deck: Deck, rails: readonly Rail[], number: Count, berth: Berth): v
   })
   const [rail] = meant
   if (places.length === 0) {
-    if (rail) deck.say(noSuchPin(rail, number))
+    if (rail) deck.say({ ...noSuchPin(rail, number), explains: addressesMeant(deck, [berth], rail.name) })
     return
   }
   switch (berth.kind) {
@@ -172,6 +175,23 @@ function sittingAt(deck: Deck, place: Place, span: Span): Sitting {
   return sitting
 }
 
+/** Addresses of the lines that berths name: what is told of the berth explains why they have no place. */
+function addressesMeant(deck: Deck, berths: readonly Berth[], place: string): readonly string[] {
+  const names = berths.flatMap(berth => (berth.kind === 'line' ? [berth.line] : berth.kind === 'shared' ? berth.lines : []))
+  return names.flatMap(name => linesOfName(deck, name, place))
+}
+
+function linesOfName(deck: Deck, name: Name, place: string): readonly string[] {
+  const pairKey = deck.names.find(name, place)?.pairKey
+  return (pairKey === undefined ? [] : (deck.hung.get(pairKey) ?? [])).map(line => line.address)
+}
+
+/** The lines a misspelt name was likely meant for: that they are belayed nowhere follows from the slip. */
+function nearestLines(deck: Deck, name: Name, place = ''): readonly string[] {
+  const [likely] = nearest(name.words, deck.names.offers(place))
+  return likely === undefined ? [] : linesOfName(deck, { ...name, words: likely }, place)
+}
+
 /** Seats a line on the places meant: each of a pair on its own side's, unless a side is said. */
 function seat(
   deck: Deck,
@@ -183,7 +203,8 @@ function seat(
   const [rail] = rails
   const found = deck.names.find(name, rail?.name)
   if (!found) {
-    deck.say(unknownName('line', name, deck.names.offers(rail?.name)))
+    if (deck.names.isExcused(name, rail?.name)) return
+    deck.say(unknownName('line', name, deck.names.offers(rail?.name), nearestLines(deck, name, rail?.name)))
     return
   }
   if (found.shadows) {

@@ -33,7 +33,14 @@ import { buildVessel } from './vessel.ts'
  */
 export function buildRig(pages: readonly Page[], sources: readonly Source[]): Found<Rig> {
   const findings: Finding[] = []
-  const say: Say = one => findings.push(one)
+  // What is copied by "like" would be told again, of the copy, at the same place.
+  const told = new Map<string, number>()
+  const say: Say = one => {
+    const key = `${one.rule} ${one.at.source} ${one.at.start} ${one.at.end}`
+    const before = findings[told.get(key) ?? -1]
+    if (before) findings[told.get(key) ?? -1] = { ...before, explains: [...(before.explains ?? []), ...(one.explains ?? [])] }
+    else told.set(key, findings.push(one) - 1)
+  }
   judgeClauses(pages.flatMap(page => page.block), say)
   return { value: assemble(pages, sources, say), findings }
 }
@@ -60,7 +67,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     ],
     say,
   )
-  const names = lineNames(hung)
+  const names = lineNames(hung, bareHosts([...sailEntries, ...sparEntries], hangings))
   const rails = uniqueRails(once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, say)), say)
   const belayed = belayAll(pages, rails, hung, names, say)
   judgeKits(gears, hangings, around, say)
@@ -93,12 +100,19 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     lines,
     deck: blocksOf(pages, 'deck').flatMap(one => buildDeckThings(one, say)),
     stations,
-    order: buildOrder(pages, sails, say),
+    order: buildOrder(pages, sails, new Set(sailEntries.map(one => nameKey(one.name?.words ?? ''))), say),
     allowances: buildAllowances(pages, { names, sails, rails, spars }, say),
     sources,
     isVessel: pages.some(page => page.kind === 'vessel'),
     ...indexed({ lines, rails: manned, masts, spars, sails, stations }),
   }
+}
+
+/** Things whose gear could not be made: that their lines are unknown follows from it. */
+function bareHosts(entries: readonly Statement[], hangings: readonly Hanging[]): readonly string[] {
+  const hung = new Set(hangings.map(({ host }) => host.name))
+  const wants = entries.filter(entry => entry.block.some(one => one.kind === 'hang') || entry.doubtful)
+  return wants.map(entry => nameKey(entry.name?.words ?? '')).filter(name => !hung.has(name))
 }
 
 const labelledSail = (sail: Sail, labels: ReturnType<typeof labelsOf>): Sail => labelled(sail, labels)
@@ -192,14 +206,14 @@ function withGear(sail: Sail, hangings: readonly Hanging[], sails: readonly Sail
 }
 
 /** "set mainsail then foresail then ...". */
-function buildOrder(pages: readonly Page[], sails: readonly Sail[], say: Say): readonly string[] {
+function buildOrder(pages: readonly Page[], sails: readonly Sail[], declared: ReadonlySet<string>, say: Say): readonly string[] {
   const known = new Set(sails.map(sail => sail.name))
   return pages
     .filter(page => page.kind === 'set')
     .flatMap(page => page.names)
     .flatMap(name => {
       if (known.has(nameKey(name.words))) return [nameKey(name.words)]
-      say(unknownName('sail', name, known))
+      if (!declared.has(nameKey(name.words))) say(unknownName('sail', name, known))
       return []
     })
 }

@@ -22,7 +22,7 @@ export function labelsOf(
     for (const entry of page.block) {
       if (!entry.name) continue
       const keys = keysOf(entry.name, known)
-      if (keys.length === 0) say(unknownName('thing', entry.name, [...known.things, ...known.names.offers()]))
+      if (keys.length === 0 && !known.names.isExcused(entry.name)) say(unknownName('thing', entry.name, [...known.things, ...known.names.offers()]))
       if (clause(page, 'in')) continue
       const label = clause(entry, 'label')?.label.text ?? clause(entry, 'called')?.label.text
       const short = clause(entry, 'short')?.label.text

@@ -9,6 +9,8 @@ export interface LineNames {
   readonly find: (name: Name, place?: string) => FoundLine | undefined
   /** Pair keys of all lines that a plural takes in, or of the one that a name is. */
   readonly findAll: (name: Name, place?: string) => readonly string[]
+  /** Whether a name would be a line of a thing whose gear could not be made. */
+  readonly isExcused: (name: Name, place?: string) => boolean
   /** What to offer for an unknown name. */
   readonly offers: (place?: string) => readonly string[]
 }
@@ -21,7 +23,7 @@ export interface FoundLine {
   readonly shadows: string | undefined
 }
 
-export function lineNames(lines: readonly Hung[]): LineNames {
+export function lineNames(lines: readonly Hung[], bare: readonly string[]): LineNames {
   const known = new Map(lines.map(line => [line.words, line.pairKey]))
   const find = (name: Name, place = ''): FoundLine | undefined => {
     const { key, side } = withoutSide(nameKey(name.words))
@@ -44,7 +46,12 @@ export function lineNames(lines: readonly Hung[]): LineNames {
       [...known.keys()].filter(key => key.startsWith(`${prefix} `)).map(key => key.slice(prefix.length + 1)),
     ),
   ]
-  return { find, findAll, offers }
+  const isExcused = (name: Name, place = '') => {
+    const { key } = withoutSide(nameKey(name.words))
+    const wholes = [key, ...prefixes(place).map(prefix => `${prefix} ${key}`)]
+    return bare.some(host => wholes.some(whole => whole.startsWith(`${host} `)))
+  }
+  return { find, findAll, isExcused, offers }
 }
 
 function allOf(known: ReadonlyMap<string, string>, plural: string): readonly string[] {

@@ -1,5 +1,6 @@
 import { metres, type Point3, point3 } from '../../measure/index.ts'
 import { type Name, nameKey, type Statement } from '../../syntax/index.ts'
+import { nearest } from '../../text/index.ts'
 import type { Corner, ForeAndAftSail, Reef, Sail, SquareSail } from '../sail.ts'
 import { clause, isConjectural } from './clauses.ts'
 import { mastOf } from './mast.ts'
@@ -88,7 +89,7 @@ const yardNames = (around: Surroundings) =>
 
 function noSpar(sail: Name, on: Name | undefined, what: string, around: Surroundings) {
   const explains = [nameKey(sail.words)]
-  if (on) return unknownName(what, on, yardNames(around), explains)
+  if (on) return unknownName(what, on, yardNames(around), [...explains, ...nearest(on.words, yardNames(around), 1)])
   return finding('sail/bent-to-nothing', sail.span, `It isn't said what the ${sail.words} is bent to.`, {
     remedy: `Say "on" and the ${what}, as in "square course on fore yard".`,
     explains,

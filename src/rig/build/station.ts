@@ -22,7 +22,7 @@ export function buildStation(
     const found = named.length > 0 ? [] : names.findAll(name)
     codes.push(...named.map(rail => rail.code))
     lines.push(...found)
-    if (named.length === 0 && found.length === 0) {
+    if (named.length === 0 && found.length === 0 && !names.isExcused(name)) {
       say(unknownName('rail or line', name, [...rails.map(rail => rail.name), ...names.offers()]))
     }
   }

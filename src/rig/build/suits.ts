@@ -14,7 +14,7 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
   corner: ['coords', 'wide', 'roach', 'offset', 'cringle', 'measure'],
   hang: [],
   particular: ['fits', 'without', 'shackled'],
-  block: ['at', 'coords', 'like', 'toBeGiven'],
+  block: ['at', 'coords', 'like', 'toBeGiven', 'called', 'short'],
   line: [
     'like', 'pair', 'single', 'rope', 'rove', 'count', 'deed', 'against', 'answered', 'through', 'leadTo',
     'travels', 'cut', 'called', 'short', 'conjectural',

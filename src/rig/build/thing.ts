@@ -21,8 +21,9 @@ const at = (point: Point3 | undefined, what: string): Figure<Thing> =>
 
 /** Points of a mast: its cap (head of the lower mast) and its truck. */
 export function mastThing(mast: Mast, key: string): Figure<Thing> | undefined {
-  const section = key === 'cap' ? mast.sections[0] : key === 'truck' ? mast.sections.at(-1) : undefined
-  if (!section) return undefined
+  if (key !== 'cap' && key !== 'truck') return undefined
+  const section = key === 'cap' ? mast.sections[0] : mast.sections.at(-1)
+  if (!section) return unknown(`the ${mast.name} is not given by its parts`)
   if (!section.head) return unknown(`the height of the ${mast.name}'s ${key} is not given`)
   return known({ at: section.head, rake: Math.tan(mast.rake) })
 }
