@@ -42,7 +42,7 @@ export const pages: readonly Page[] = readdirSync(folder, { recursive: true, enc
 
 export function readPage(name: string): Page {
   const text = readFileSync(new URL(`${name}.md`, folder), 'utf8')
-  const [, slug, severities = ''] = /^`([^`]+)` · (.+)$/m.exec(text) ?? []
+  const [, slug, severities = ''] = /^\*\*(\S+)\*\* · (.+)$/m.exec(text) ?? []
   return {
     name,
     text,
