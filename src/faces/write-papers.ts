@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
-import { basename, dirname, join } from 'node:path'
+import { basename, join } from 'node:path'
 import type { Compiled } from '../compile.ts'
 import type { Finding } from '../findings/index.ts'
 import type { Imprint, PaperFamily } from '../sheets/index.ts'
@@ -60,17 +60,15 @@ const replacedBy = (kinds: ReadonlySet<PaperKind>, names: ReadonlySet<string>) =
 const require = createRequire(import.meta.url)
 
 /** A file of an installed package, found as Node finds packages. */
-async function readPackaged(path: string): Promise<Uint8Array> {
-  const [scope = '', name = '', ...rest] = path.split('/')
-  const root = dirname(require.resolve(`${scope}/${name}/package.json`))
-  return readFile(join(root, ...rest))
-}
+const readPackaged = (path: string): Promise<Uint8Array> => readFile(require.resolve(path))
 
 /** The folder the papers of a rig go to unless the user names one. */
 export const defaultFolder = (stem: string) => join('out', safeStem(stem))
 
 /** A file's stem as a folder's name: no path in it, and nothing the shell or the file system would take amiss. */
 export function safeStem(stem: string): string {
-  const safe = basename(stem).replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '')
+  const safe = basename(stem)
+    .replace(/[^\p{L}\p{N}._-]+/gu, '-')
+    .replace(/^[-.]+|[-.]+$/g, '')
   return /^(|con|prn|aux|nul|com\d|lpt\d)$/i.test(safe) ? `rig-${safe}` : safe
 }
