@@ -1,6 +1,6 @@
+import { type Evolutions, evolve } from './evolve/index.ts'
 import type { Found } from './findings/index.ts'
 import { inFileOrder } from './findings/index.ts'
-import { type Evolutions, evolve } from './evolve/index.ts'
 import { type Figures, reckon } from './reckon/index.ts'
 import { buildRig, type Rig } from './rig/index.ts'
 import { judge } from './rules/index.ts'

@@ -4,8 +4,20 @@ import { expect, it } from 'vitest'
 
 // The stages in the order data flows. A stage imports only from itself and from what stands before it.
 const order = [
-  'measure', 'text', 'findings', 'syntax', 'rig', 'reckon', 'evolve', 'rules', 'assist', 'sheets', 'press',
-  'compile', 'index', 'faces',
+  'measure',
+  'text',
+  'findings',
+  'syntax',
+  'rig',
+  'reckon',
+  'evolve',
+  'rules',
+  'assist',
+  'sheets',
+  'press',
+  'compile',
+  'index',
+  'faces',
 ]
 const place = (path: string) => order.indexOf(path.split('/')[0]?.replace(/\.[jt]s$/, '') ?? '')
 
@@ -15,7 +27,8 @@ const importing = /(?:\bfrom\s*|\bimport\s*\(?\s*)(['"`])(\.[^'"`]+)\1/g
 const targetsOf = (file: string, source: string) =>
   [...source.matchAll(importing)].map(([, , target]) => posix.join(posix.dirname(file), target ?? ''))
 
-const looksAhead = (file: string, source: string) => targetsOf(file, source).filter(target => place(file) < place(target))
+const looksAhead = (file: string, source: string) =>
+  targetsOf(file, source).filter(target => place(file) < place(target))
 
 const root = new URL('../src/', import.meta.url)
 const files = readdirSync(root, { recursive: true, encoding: 'utf8' })
@@ -41,7 +54,9 @@ it('finds an import that looks ahead, however it is written', () => {
 })
 
 it('lets no stage import a later one', () => {
-  const ahead = [...sources].flatMap(([file, source]) => looksAhead(file, source).map(target => `${file} imports ${target}`))
+  const ahead = [...sources].flatMap(([file, source]) =>
+    looksAhead(file, source).map(target => `${file} imports ${target}`),
+  )
   expect(ahead).toEqual([])
 })
 
@@ -62,9 +77,12 @@ it('lets no ring of files form', () => {
 })
 
 // Types vanish when the program runs; a ring of types alone is no ring at run time.
-const valuesOf = (source: string) => source.replace(/\b(?:import|export) type [^'"]*from\s*['"][^'"]+['"]/g, '')
+const valuesOf = (source: string) =>
+  source.replace(/\b(?:import|export) type [^'"]*from\s*['"][^'"]+['"]/g, '')
 
 it('touches the world only in the faces', () => {
-  const worldly = [...sources].filter(([file, source]) => !file.startsWith('faces/') && /['"]node:/.test(source))
+  const worldly = [...sources].filter(
+    ([file, source]) => !file.startsWith('faces/') && /['"]node:/.test(source),
+  )
   expect(worldly.map(([file]) => file)).toEqual([])
 })

@@ -11,9 +11,17 @@ const wrongCall = 2
 
 const version = () => String(JSON.parse(readFileSync(join(home, 'package.json'), 'utf8')).version)
 
-const verbs: readonly { readonly verb: string; readonly kinds: readonly PaperKind[]; readonly summary: string }[] = [
+const verbs: readonly {
+  readonly verb: string
+  readonly kinds: readonly PaperKind[]
+  readonly summary: string
+}[] = [
   { verb: 'draw', kinds: ['sail plan'], summary: 'draw the sail plan (SVG and PDF)' },
-  { verb: 'chart', kinds: ['pin charts'], summary: 'chart the pins: the deck, every rail, and blanks to fill (SVG and PDF)' },
+  {
+    verb: 'chart',
+    kinds: ['pin charts'],
+    summary: 'chart the pins: the deck, every rail, and blanks to fill (SVG and PDF)',
+  },
   { verb: 'book', kinds: ['handbooks'], summary: 'bind a handbook for each station (PDF)' },
   { verb: 'all', kinds: ['sail plan', 'pin charts', 'handbooks'], summary: 'write all papers' },
 ]
@@ -42,7 +50,11 @@ function program(): Command {
       .description(summary)
       .argument('<file...>', 'rig files, or - for standard input')
       .option('--into <folder>', 'where the papers go (default: out/<rig>)')
-      .addOption(new Option('--paper <family>', 'A4 (and A3) or Letter (and Tabloid)').choices(['A4', 'Letter']).default('A4'))
+      .addOption(
+        new Option('--paper <family>', 'A4 (and A3) or Letter (and Tabloid)')
+          .choices(['A4', 'Letter'])
+          .default('A4'),
+      )
       .option('--unsound', 'write papers from a rig with errors, marked so, into <folder>-unsound')
       .addOption(formatOption())
       .option('--name <name>', 'what to call standard input', 'standard-input.rig')
@@ -75,7 +87,9 @@ export interface PaperOptions {
 }
 
 const formatOption = () =>
-  new Option('--format <form>', 'how findings are written').choices(['plain', 'json', 'sarif']).default('plain')
+  new Option('--format <form>', 'how findings are written')
+    .choices(['plain', 'json', 'sarif'])
+    .default('plain')
 
 /** A reader that has gone away, as `| head` does, is no fault. */
 function leaveQuietly(error: NodeJS.ErrnoException): void {

@@ -5,18 +5,29 @@ export class Complaint extends Error {}
 export function inWords(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : ''
   switch (code) {
-    case 'ENOENT': return "it isn't there"
+    case 'ENOENT':
+      return "it isn't there"
     case 'EACCES':
-    case 'EPERM': return 'permission is denied'
-    case 'EISDIR': return 'it is a folder'
-    case 'ENOTDIR': return 'a part of its path is no folder'
-    case 'ENOSPC': return 'the disk is full'
-    case 'EDQUOT': return 'the disk quota is used up'
-    case 'EROFS': return 'the disk is read-only'
-    case 'ELOOP': return 'its links go round in a ring'
-    case 'ENAMETOOLONG': return 'its name is too long'
+    case 'EPERM':
+      return 'permission is denied'
+    case 'EISDIR':
+      return 'it is a folder'
+    case 'ENOTDIR':
+      return 'a part of its path is no folder'
+    case 'ENOSPC':
+      return 'the disk is full'
+    case 'EDQUOT':
+      return 'the disk quota is used up'
+    case 'EROFS':
+      return 'the disk is read-only'
+    case 'ELOOP':
+      return 'its links go round in a ring'
+    case 'ENAMETOOLONG':
+      return 'its name is too long'
     case 'EMFILE':
-    case 'ENFILE': return 'too many files are open'
-    default: return error instanceof Error ? error.message : String(error)
+    case 'ENFILE':
+      return 'too many files are open'
+    default:
+      return error instanceof Error ? error.message : String(error)
   }
 }

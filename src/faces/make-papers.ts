@@ -3,12 +3,12 @@ import { counted, inFileOrder } from '../findings/index.ts'
 import { several } from '../press/findings/index.ts'
 import type { PaperKind } from '../sheets/papers.ts'
 import type { PaperOptions } from './cli.ts'
+import { Complaint } from './complaint.ts'
 import { digestOf } from './digest.ts'
 import { terminalProgress } from './progress.ts'
 import { readEntry } from './read-text.ts'
 import { told } from './tell.ts'
 import { defaultFolder, writePapers } from './write-papers.ts'
-import { Complaint } from './complaint.ts'
 
 /** Compiles rig files into papers of these kinds. The exit code is 1 where a text has errors. */
 export async function makePapers(
@@ -25,7 +25,12 @@ export async function makePapers(
   return Math.max(...codes)
 }
 
-async function makeOne(file: string, kinds: ReadonlySet<PaperKind>, options: PaperOptions, version: string): Promise<number> {
+async function makeOne(
+  file: string,
+  kinds: ReadonlySet<PaperKind>,
+  options: PaperOptions,
+  version: string,
+): Promise<number> {
   const entry = readEntry(file, options.name)
   const compiled = compile(entry.files, entry.read.source, entry.path)
   const { rig } = compiled.value
@@ -33,16 +38,24 @@ async function makeOne(file: string, kinds: ReadonlySet<PaperKind>, options: Pap
   const { errors } = counted(before)
   const stream = options.format === 'plain' ? process.stderr : process.stdout
   const tell = (findings: typeof before) =>
-    stream.write(told(inFileOrder(findings, rig.sources), rig.sources, { format: options.format, version, stream }))
+    stream.write(
+      told(inFileOrder(findings, rig.sources), rig.sources, { format: options.format, version, stream }),
+    )
   if (errors > 0 && !options.unsound) {
     tell(before)
-    process.stderr.write(`${entry.read.source.name}: no papers are written from a rig with ${several(errors, 'error')}; --unsound writes them, marked so.\n`)
+    process.stderr.write(
+      `${entry.read.source.name}: no papers are written from a rig with ${several(errors, 'error')}; --unsound writes them, marked so.\n`,
+    )
     return 1
   }
   const progress = terminalProgress(process.stderr)
   const folder = `${options.into ?? defaultFolder(entry.stem)}${errors > 0 ? '-unsound' : ''}`
   const imprint = { digest: digestOf(rig.sources), from: `${entry.stem}.rig`, errors }
-  const written = await writePapers(compiled.value, { kinds, paper: options.paper, folder, imprint }, progress.show)
+  const written = await writePapers(
+    compiled.value,
+    { kinds, paper: options.paper, folder, imprint },
+    progress.show,
+  )
   progress.clear()
   tell([...before, ...written.findings])
   process.stderr.write(`${several(written.names.length, 'paper')} written into ${folder}\n`)

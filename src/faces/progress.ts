@@ -2,7 +2,10 @@
 export type Progress = (share: number, doing: string) => void
 
 /** Shows progress on one line of the terminal; says nothing where standard error is no terminal. */
-export function terminalProgress(stream: NodeJS.WriteStream): { readonly show: Progress; readonly clear: () => void } {
+export function terminalProgress(stream: NodeJS.WriteStream): {
+  readonly show: Progress
+  readonly clear: () => void
+} {
   if (!stream.isTTY) return { show: () => {}, clear: () => {} }
   return {
     show: (share, doing) => {

@@ -1,6 +1,17 @@
 import {
-  existsSync, linkSync, copyFileSync, lstatSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, symlinkSync,
-  readlinkSync, realpathSync, writeFileSync,
+  copyFileSync,
+  existsSync,
+  linkSync,
+  lstatSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  readlinkSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
 } from 'node:fs'
 import { constants } from 'node:os'
 import { basename, dirname, join, resolve } from 'node:path'
@@ -18,7 +29,11 @@ export interface Finished {
  * after, the new. Between the two renames, an instant, the old folder stands under its other name, and the next
  * run puts it back.
  */
-export function publish(folder: string, files: readonly Finished[], replaces: (name: string) => boolean): void {
+export function publish(
+  folder: string,
+  files: readonly Finished[],
+  replaces: (name: string) => boolean,
+): void {
   // A link stays a link: what it leads to is what is replaced.
   const target = existsSync(folder) ? realpathSync(folder) : resolve(folder)
   const hidden = (what: string) => join(dirname(target), `.${basename(target)}.${what}`)

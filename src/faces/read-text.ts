@@ -1,7 +1,7 @@
 import { closeSync, fstatSync, openSync, readSync, realpathSync, statSync } from 'node:fs'
 import { basename, dirname, join, relative, sep } from 'node:path'
-import { decode } from '../text/index.ts'
 import type { Files, Reading } from '../syntax/index.ts'
+import { decode } from '../text/index.ts'
 import { Complaint, inWords } from './complaint.ts'
 import { standardGearFolder } from './home.ts'
 
@@ -24,7 +24,8 @@ export function readEntry(file: string, nameOfInput: string): Entry {
   try {
     const stats = statSync(file)
     if (stats.isDirectory()) throw new Complaint(`${file}: it is a folder; name the rig's own file in it.`)
-    if (!stats.isFile()) throw new Complaint(`${file}: it is not a plain file; give a pipe on standard input, with "-".`)
+    if (!stats.isFile())
+      throw new Complaint(`${file}: it is not a plain file; give a pipe on standard input, with "-".`)
     return entryOf(beginning(file), file, dirname(file))
   } catch (error) {
     if (error instanceof Complaint) throw error
@@ -105,9 +106,11 @@ function readWithin(folder: string, path: string, name: string): Reading {
   const file = join(folder, path)
   try {
     const within = relative(realpathSync(folder), realpathSync(file))
-    if (within.startsWith('..') || within.startsWith(sep)) return { kind: 'refused', because: 'it is a link out of the folder' }
+    if (within.startsWith('..') || within.startsWith(sep))
+      return { kind: 'refused', because: 'it is a link out of the folder' }
     const stats = statSync(file)
-    if (!stats.isFile()) return { kind: 'refused', because: stats.isDirectory() ? 'it is a folder' : 'it is not a plain file' }
+    if (!stats.isFile())
+      return { kind: 'refused', because: stats.isDirectory() ? 'it is a folder' : 'it is not a plain file' }
     return decoded(beginning(file), name)
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? error.code : ''

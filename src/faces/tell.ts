@@ -1,5 +1,12 @@
 import type { Finding } from '../findings/index.ts'
-import { jsonFindings, linesOf, noEmphasis, plainFindings, sarifFindings, type Emphasis } from '../press/findings/index.ts'
+import {
+  type Emphasis,
+  jsonFindings,
+  linesOf,
+  noEmphasis,
+  plainFindings,
+  sarifFindings,
+} from '../press/findings/index.ts'
 import type { Source } from '../text/index.ts'
 import type { Format } from './cli.ts'
 
@@ -7,13 +14,20 @@ import type { Format } from './cli.ts'
 export function told(
   findings: readonly Finding[],
   sources: readonly Source[],
-  { format, version, stream }: { readonly format: Format; readonly version: string; readonly stream: NodeJS.WriteStream },
+  {
+    format,
+    version,
+    stream,
+  }: { readonly format: Format; readonly version: string; readonly stream: NodeJS.WriteStream },
 ): string {
   const lines = linesOf(sources)
   switch (format) {
-    case 'json': return jsonFindings(findings, lines)
-    case 'sarif': return sarifFindings(findings, lines, version)
-    case 'plain': return plainFindings(findings, lines, emphasisOf(stream))
+    case 'json':
+      return jsonFindings(findings, lines)
+    case 'sarif':
+      return sarifFindings(findings, lines, version)
+    case 'plain':
+      return plainFindings(findings, lines, emphasisOf(stream))
   }
 }
 

@@ -18,7 +18,11 @@ export function inFileOrder(findings: readonly Finding[], sources: readonly Sour
 const compareWords = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 
 /** How many findings of each severity there are. */
-export function counted(findings: readonly Finding[]): { readonly errors: number; readonly warnings: number; readonly notes: number } {
+export function counted(findings: readonly Finding[]): {
+  readonly errors: number
+  readonly warnings: number
+  readonly notes: number
+} {
   const of = (severity: Finding['severity']) => findings.filter(one => one.severity === severity).length
   return { errors: of('error'), warnings: of('warning'), notes: of('note') }
 }

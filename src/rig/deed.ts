@@ -6,7 +6,11 @@ const corners = new Set(['clew', 'tack', 'head', 'throat', 'peak', 'earing', 'ou
  * What a haul does, from the deed as the text says it. "Raises" and "gathers" are told apart by their object:
  * a corner is clewed up, an edge gathered, a reef cringle reefed.
  */
-export function functionOf({ verb, object, direction }: Pick<LineDeed, 'verb' | 'object' | 'direction'>): LineFunction {
+export function functionOf({
+  verb,
+  object,
+  direction,
+}: Pick<LineDeed, 'verb' | 'object' | 'direction'>): LineFunction {
   switch (verb) {
     case 'hoists':
     case 'cocks':

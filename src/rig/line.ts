@@ -3,8 +3,7 @@ import type { Span } from '../text/index.ts'
 import type { BelayingPoint, Side } from './rail.ts'
 
 /** What a haul does: the eight deeds of the function code. */
-export type LineFunction =
-  | 'hoists' | 'extends' | 'lowers' | 'clews' | 'gathers' | 'reefs' | 'turns' | 'keeps'
+export type LineFunction = 'hoists' | 'extends' | 'lowers' | 'clews' | 'gathers' | 'reefs' | 'turns' | 'keeps'
 
 /**
  * One running line. The two of a pair are two lines, each with its side; a single line has no side of its

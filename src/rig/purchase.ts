@@ -1,9 +1,21 @@
 /** Metres of fall for a metre of travel, by the name of the tackle, as usually rove (Nicholls, Seamanship; common practice for wire, tye and pendant, which give no advantage). */
 const ratios: Readonly<Record<string, number>> = {
-  single: 1, tye: 1, wire: 1, chain: 1, pendant: 1, whip: 1,
-  double: 2, 'double whip': 2, runner: 2, gun: 2,
-  luff: 3, watch: 3, 'handy billy': 3, jigger: 3,
-  twofold: 4, threefold: 6,
+  single: 1,
+  tye: 1,
+  wire: 1,
+  chain: 1,
+  pendant: 1,
+  whip: 1,
+  double: 2,
+  'double whip': 2,
+  runner: 2,
+  gun: 2,
+  luff: 3,
+  watch: 3,
+  'handy billy': 3,
+  jigger: 3,
+  twofold: 4,
+  threefold: 6,
 }
 
 /** Names of all purchases a line may be rove with. */

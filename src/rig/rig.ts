@@ -7,8 +7,8 @@ import type { Mast } from './mast.ts'
 import type { Place, Rail } from './rail.ts'
 import type { Sail } from './sail.ts'
 import type { Spar } from './spar.ts'
-import type { StandingRigging } from './stay.ts'
 import type { Station } from './station.ts'
+import type { StandingRigging } from './stay.ts'
 import type { Vessel } from './vessel.ts'
 
 /**

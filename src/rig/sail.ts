@@ -3,9 +3,23 @@ import type { Span } from '../text/index.ts'
 import type { Evolution } from './evolution.ts'
 
 export type SquareClass =
-  | 'course' | 'topsail' | 'lower topsail' | 'upper topsail'
-  | 'topgallant' | 'lower topgallant' | 'upper topgallant' | 'royal' | 'skysail' | 'square sail'
-export type ForeAndAftClass = 'headsail' | 'staysail' | 'gaff sail' | 'gaff topsail' | 'lugsail' | 'lateen sail'
+  | 'course'
+  | 'topsail'
+  | 'lower topsail'
+  | 'upper topsail'
+  | 'topgallant'
+  | 'lower topgallant'
+  | 'upper topgallant'
+  | 'royal'
+  | 'skysail'
+  | 'square sail'
+export type ForeAndAftClass =
+  | 'headsail'
+  | 'staysail'
+  | 'gaff sail'
+  | 'gaff topsail'
+  | 'lugsail'
+  | 'lateen sail'
 
 interface AnySail {
   /** The key: 'fore upper topsail'. */

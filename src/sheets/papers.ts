@@ -1,7 +1,7 @@
+import type { Evolutions } from '../evolve/index.ts'
 import type { Found } from '../findings/index.ts'
 import type { Figures } from '../reckon/index.ts'
 import type { Rig } from '../rig/index.ts'
-import type { Evolutions } from '../evolve/index.ts'
 import { imposed, stationHandbook } from './book/index.ts'
 import { deckChart } from './deck-chart/index.ts'
 import { blankStrips, railStrips } from './rail-strip/index.ts'
@@ -29,7 +29,11 @@ export interface Drawn {
 export type PaperMaker = () => Found<readonly Paper[]>
 
 /** The papers of these kinds, in order: sail plan, deck chart, rail strips with their blanks, handbooks. */
-export function paperMakers(drawn: Drawn, setting: Setting, kinds: ReadonlySet<PaperKind>): readonly PaperMaker[] {
+export function paperMakers(
+  drawn: Drawn,
+  setting: Setting,
+  kinds: ReadonlySet<PaperKind>,
+): readonly PaperMaker[] {
   const { rig, figures } = drawn
   const makers: PaperMaker[] = []
   const sheets = sheetNumbers(rig)
@@ -93,4 +97,3 @@ function paperOf({ vessel }: Rig, sheet: Sheet): Paper {
   }
   return { document, sheet }
 }
-

@@ -29,7 +29,11 @@ function editDistance(a: string, b: string, limit: number): number {
     let least = i
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1]
-      let cost = Math.min((previous[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (previous[j - 1] ?? 0) + (same ? 0 : 1))
+      let cost = Math.min(
+        (previous[j] ?? 0) + 1,
+        (row[j - 1] ?? 0) + 1,
+        (previous[j - 1] ?? 0) + (same ? 0 : 1),
+      )
       const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]
       if (swapped) cost = Math.min(cost, (before[j - 2] ?? 0) + 1)
       row.push(cost)

@@ -1,5 +1,5 @@
-import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
 import { spawnSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
@@ -31,7 +31,13 @@ describe('help and version', () => {
   })
 
   it('answers a wrong call with 2 and how it is called', () => {
-    for (const args of [[], ['rig'], ['check'], ['check', 'x.rig', '--format', 'xml'], ['draw', 'x.rig', '--paper', 'B5']]) {
+    for (const args of [
+      [],
+      ['rig'],
+      ['check'],
+      ['check', 'x.rig', '--format', 'xml'],
+      ['draw', 'x.rig', '--paper', 'B5'],
+    ]) {
       const ran = run(cli, args)
       expect(ran.code, args.join(' ')).toBe(2)
       expect(ran.err).not.toMatch(/\n\s+at /)
@@ -56,14 +62,25 @@ describe('check', () => {
   })
 
   it('tells findings as JSON with counts, lines and columns from 1', () => {
-    const file = put('bad.rig', `${boat}rails\n  quarter rail, 3 pins, marked QR\nbelay on quarter rail\n  7  free\n`)
+    const file = put(
+      'bad.rig',
+      `${boat}rails\n  quarter rail, 3 pins, marked QR\nbelay on quarter rail\n  7  free\n`,
+    )
     const ran = run(cli, ['check', file, '--format', 'json'])
     expect(ran.code).toBe(1)
     const { findings, errors, warnings, notes } = JSON.parse(ran.out)
     expect(errors).toBe(1)
     expect(findings.length).toBe(errors + warnings + notes)
     expect(findings).toContainEqual(
-      expect.objectContaining({ rule: 'belay/no-such-pin', severity: 'error', file, line: 7, column: 3, endLine: 7, endColumn: 4 }),
+      expect.objectContaining({
+        rule: 'belay/no-such-pin',
+        severity: 'error',
+        file,
+        line: 7,
+        column: 3,
+        endLine: 7,
+        endColumn: 4,
+      }),
     )
   })
 
@@ -134,7 +151,9 @@ describe('check', () => {
   }, 60_000)
 
   it('is no fault of its own when the reader goes away', () => {
-    const ran = spawnSync('sh', ['-c', `"${process.execPath}" "${cli}" explain | head -n 1`], { encoding: 'utf8' })
+    const ran = spawnSync('sh', ['-c', `"${process.execPath}" "${cli}" explain | head -n 1`], {
+      encoding: 'utf8',
+    })
     expect(ran.status).toBe(0)
     expect(ran.stderr).toBe('')
   })

@@ -33,7 +33,11 @@ export interface Ran {
 }
 
 /** Runs the command to its end. */
-export function run(cli: string, args: readonly string[], { cwd = root, input, env = {} }: RunOptions = {}): Ran {
+export function run(
+  cli: string,
+  args: readonly string[],
+  { cwd = root, input, env = {} }: RunOptions = {},
+): Ran {
   const done = spawnSync(process.execPath, [cli, ...args], {
     cwd,
     input: input ?? '',

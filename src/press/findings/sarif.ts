@@ -55,6 +55,10 @@ function location(at: Span, lines: Lines) {
 
 /** A path as a relative URI: each part escaped, and a first part with a colon kept from reading as a scheme. */
 function uriOf(path: string): string {
-  const uri = path.replace(/\p{Cs}/gu, '\ufffd').split('/').map(encodeURIComponent).join('/')
+  const uri = path
+    .replace(/\p{Cs}/gu, '\ufffd')
+    .split('/')
+    .map(encodeURIComponent)
+    .join('/')
   return /^[^/]*%3A/i.test(uri) ? `./${uri}` : uri
 }

@@ -22,16 +22,22 @@ function allowance(page: Page, known: Known, say: Say): Allowance | undefined {
   const because = clause(page, 'because')?.words.text
   const slug = page.name?.words
   if (!slug?.includes('/')) {
-    if (!page.doubtful) say(finding('allow/what', page.span, 'It isn’t said which check is allowed for.', {
-      remedy: 'Name it as the finding does, as in "allow belay/halyard-not-at-end for jib halyard because ...".',
-    }))
+    if (!page.doubtful)
+      say(
+        finding('allow/what', page.span, 'It isn’t said which check is allowed for.', {
+          remedy:
+            'Name it as the finding does, as in "allow belay/halyard-not-at-end for jib halyard because ...".',
+        }),
+      )
     return undefined
   }
   if (because === undefined || because.trim() === '') {
-    say(finding('allow/no-reason', page.span, `${slug} is allowed without a reason.`, {
-      aboard: 'The next mate must know why it was let stand.',
-      remedy: 'Say why: "because ...".',
-    }))
+    say(
+      finding('allow/no-reason', page.span, `${slug} is allowed without a reason.`, {
+        aboard: 'The next mate must know why it was let stand.',
+        remedy: 'Say why: "because ...".',
+      }),
+    )
     return undefined
   }
   const names = [...(clause(page, 'for')?.names ?? []), ...(clause(page, 'on')?.names ?? [])]
@@ -48,7 +54,13 @@ function thingsNamed(name: Parameters<LineNames['find']>[0], known: Known, say: 
   const rails = known.rails.filter(rail => rail.name === key).map(rail => rail.code)
   const found = [...others, ...rails]
   if (found.length === 0 && !known.names.isExcused(name)) {
-    say(unknownName('line, sail, spar or rail', name, [...known.names.offers(), ...known.sails.map(one => one.name), ...known.rails.map(one => one.name)]))
+    say(
+      unknownName('line, sail, spar or rail', name, [
+        ...known.names.offers(),
+        ...known.sails.map(one => one.name),
+        ...known.rails.map(one => one.name),
+      ]),
+    )
   }
   return found
 }

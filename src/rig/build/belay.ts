@@ -60,7 +60,8 @@ function withLike(page: Page, said: Map<string, Page>, say: Say): Page {
   const model = like && said.get(nameKey(like.name.words))
   if (like && !model) say(unknownName('rail with lines on it above', like.name, said.keys()))
   const own = page.block.flatMap(singlePins)
-  const block = model?.name && page.name ? overlaidPins(renamed(model.block, swap(model.name, page.name)), own) : own
+  const block =
+    model?.name && page.name ? overlaidPins(renamed(model.block, swap(model.name, page.name)), own) : own
   const whole = { ...page, block }
   if (page.name) said.set(nameKey(page.name.words), whole)
   return whole
@@ -108,10 +109,15 @@ function belayOne(deck: Deck, page: Page): void {
   if (!rail) return
   if (!pin && rail.places.length > 1) {
     deck.say(
-      finding('belay/no-such-pin', to.span, `The ${rail.name} has ${rail.places.length} pins; it isn't said on which one.`, {
-        remedy: `Say the pin, as in "belay ${page.name.words} to ${to.words} pin 3".`,
-        explains: meant,
-      }),
+      finding(
+        'belay/no-such-pin',
+        to.span,
+        `The ${rail.name} has ${rail.places.length} pins; it isn't said on which one.`,
+        {
+          remedy: `Say the pin, as in "belay ${page.name.words} to ${to.words} pin 3".`,
+          explains: meant,
+        },
+      ),
     )
     return
   }
@@ -120,7 +126,11 @@ function belayOne(deck: Deck, page: Page): void {
 }
 
 /** The rails of a name: two for one that stands port and starboard, narrowed by a side said with it. */
-function railsNamed(deck: Deck, name: Name, explains: readonly string[]): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
+function railsNamed(
+  deck: Deck,
+  name: Name,
+  explains: readonly string[],
+): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
   const key = nameKey(name.words)
   const code = key.replaceAll(' ', '-')
   const whole = deck.rails.filter(rail => rail.name === key || rail.code.toLowerCase() === code)
@@ -177,7 +187,9 @@ function sittingAt(deck: Deck, place: Place, span: Span): Sitting {
 
 /** Addresses of the lines that berths name: what is told of the berth explains why they have no place. */
 function addressesMeant(deck: Deck, berths: readonly Berth[], place: string): readonly string[] {
-  const names = berths.flatMap(berth => (berth.kind === 'line' ? [berth.line] : berth.kind === 'shared' ? berth.lines : []))
+  const names = berths.flatMap(berth =>
+    berth.kind === 'line' ? [berth.line] : berth.kind === 'shared' ? berth.lines : [],
+  )
   return names.flatMap(name => linesOfName(deck, name, place))
 }
 
@@ -209,21 +221,31 @@ function seat(
   }
   if (found.shadows) {
     deck.say(
-      finding('name/shadowed', name.span, `"${name.words}" could be two lines here: ${found.pairKey} and ${found.shadows}.`, {
-        severity: 'warning',
-        aboard: 'Whoever reads the chart must not have to guess which line is meant.',
-        remedy: `It is taken for ${found.pairKey}, the whole name; say the other in full if that is meant.`,
-      }),
+      finding(
+        'name/shadowed',
+        name.span,
+        `"${name.words}" could be two lines here: ${found.pairKey} and ${found.shadows}.`,
+        {
+          severity: 'warning',
+          aboard: 'Whoever reads the chart must not have to guess which line is meant.',
+          remedy: `It is taken for ${found.pairKey}, the whole name; say the other in full if that is meant.`,
+        },
+      ),
     )
   }
   const lines = deck.hung.get(found.pairKey) ?? []
   const isPair = lines.length > 1
   if (!isPair && places.length > 1) {
     deck.say(
-      finding('belay/side-missing', name.span, `${capitalised(name.words)} is a single line and the ${rail?.name} stands on both sides.`, {
-        remedy: `Say "port ${name.words}" or "starboard ${name.words}".`,
-        explains: lines.map(line => line.address),
-      }),
+      finding(
+        'belay/side-missing',
+        name.span,
+        `${capitalised(name.words)} is a single line and the ${rail?.name} stands on both sides.`,
+        {
+          remedy: `Say "port ${name.words}" or "starboard ${name.words}".`,
+          explains: lines.map(line => line.address),
+        },
+      ),
     )
     return
   }
@@ -234,17 +256,23 @@ function seat(
   }
 }
 
-const onlySide = ({ lie }: Rail): Side | undefined => (lie === 'port' || lie === 'starboard' ? lie : undefined)
+const onlySide = ({ lie }: Rail): Side | undefined =>
+  lie === 'port' || lie === 'starboard' ? lie : undefined
 
 function belayLine(deck: Deck, line: Hung, rail: Rail, place: Place, name: Name): void {
   const before = deck.of.get(line.address)
   if (before) {
     deck.say(
-      finding('belay/twice', name.span, `The ${line.words}${line.side ? `, ${line.side},` : ''} is belayed twice.`, {
-        aboard: 'A hand sent to the wrong pin finds another line there.',
-        remedy: 'Keep the place where it is made fast.',
-        related: [{ at: before.span, message: `it is belayed here, on ${before.rail} ${before.number}` }],
-      }),
+      finding(
+        'belay/twice',
+        name.span,
+        `The ${line.words}${line.side ? `, ${line.side},` : ''} is belayed twice.`,
+        {
+          aboard: 'A hand sent to the wrong pin finds another line there.',
+          remedy: 'Keep the place where it is made fast.',
+          related: [{ at: before.span, message: `it is belayed here, on ${before.rail} ${before.number}` }],
+        },
+      ),
     )
     return
   }

@@ -1,13 +1,14 @@
 import type { Finding, Found } from '../../findings/index.ts'
-import { nameKey, type Name, type Page, type PageKind, type Statement } from '../../syntax/index.ts'
+import { type Name, nameKey, type Page, type PageKind, type Statement } from '../../syntax/index.ts'
 import type { Source, Span } from '../../text/index.ts'
 import type { Rail } from '../rail.ts'
 import type { Rig } from '../rig.ts'
 import type { Sail } from '../sail.ts'
+import type { Spar } from '../spar.ts'
 import { buildAllowances } from './allowance.ts'
 import { belayAll } from './belay.ts'
 import { buildDeckThings } from './deck.ts'
-import { buildEvolution, sheetsAbove } from './evolution.ts'
+import { buildEvolution, sailAbove } from './evolution.ts'
 import { buildGears } from './gears.ts'
 import { buildHull } from './hull.ts'
 import { byPair, type Hanging, type Hung, hang, hungLines, looseLines } from './hung.ts'
@@ -38,10 +39,17 @@ export function buildRig(pages: readonly Page[], sources: readonly Source[]): Fo
   const say: Say = one => {
     const key = `${one.rule} ${one.at.source} ${one.at.start} ${one.at.end}`
     const before = findings[told.get(key) ?? -1]
-    if (before) findings[told.get(key) ?? -1] = { ...before, explains: [...(before.explains ?? []), ...(one.explains ?? [])] }
+    if (before)
+      findings[told.get(key) ?? -1] = {
+        ...before,
+        explains: [...(before.explains ?? []), ...(one.explains ?? [])],
+      }
     else told.set(key, findings.push(one) - 1)
   }
-  judgeClauses(pages.flatMap(page => page.block), say)
+  judgeClauses(
+    pages.flatMap(page => page.block),
+    say,
+  )
   return { value: assemble(pages, sources, say), findings }
 }
 
@@ -68,7 +76,10 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     say,
   )
   const names = lineNames(hung, bareHosts([...sailEntries, ...sparEntries], hangings))
-  const rails = uniqueRails(once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, say)), say)
+  const rails = uniqueRails(
+    once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, say)),
+    say,
+  )
   const belayed = belayAll(pages, rails, hung, names, say)
   judgeKits(gears, hangings, around, say)
 
@@ -86,9 +97,14 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     stations: new Map(stations.flatMap(one => one.lines.map(pairKey => [pairKey, one.name] as const))),
     say,
   }
-  const labels = labelsOf(pages, { names, things: [...bareSails, ...spars, ...standing, ...masts, ...rails].map(one => one.name) }, say)
+  const labels = labelsOf(
+    pages,
+    { names, things: [...bareSails, ...spars, ...standing, ...masts, ...rails].map(one => one.name) },
+    say,
+  )
   const lines = hung.map(one => finishLine(one, finishing)).map(line => labelled(line, labels))
-  const sails = bareSails.map(sail => labelledSail(withGear(sail, hangings, bareSails, hung), labels))
+  const crews = hungGears(hangings, hung)
+  const sails = bareSails.map(sail => labelledSail(withGear(sail, bareSails, crews), labels))
   return {
     vessel: buildVessel(pages, entry, say),
     hull: buildHull(pages, say),
@@ -163,11 +179,16 @@ function uniqueRails(rails: readonly Rail[], say: Say): readonly Rail[] {
     const before = first.get(rail.code)
     if (before) {
       say(
-        finding('name/twice', rail.span, `The ${rail.name} and the ${before.name} are both marked ${rail.mark}.`, {
-          aboard: 'A pin is called by its rail’s mark; two rails of one mark send hands to the wrong one.',
-          remedy: 'Give one of them another mark.',
-          related: [{ at: before.span, message: 'the other stands here' }],
-        }),
+        finding(
+          'name/twice',
+          rail.span,
+          `The ${rail.name} and the ${before.name} are both marked ${rail.mark}.`,
+          {
+            aboard: 'A pin is called by its rail’s mark; two rails of one mark send hands to the wrong one.',
+            remedy: 'Give one of them another mark.',
+            related: [{ at: before.span, message: 'the other stands here' }],
+          },
+        ),
       )
     } else first.set(rail.code, rail)
     return !before
@@ -175,7 +196,7 @@ function uniqueRails(rails: readonly Rail[], say: Say): readonly Rail[] {
 }
 
 function hangAll(
-  hosts: readonly (Sail | Rig['spars'][number])[],
+  hosts: readonly (Sail | Spar)[],
   entries: readonly Statement[],
   gears: Parameters<typeof hang>[2],
   say: Say,
@@ -187,15 +208,24 @@ function hangAll(
   })
 }
 
-function withGear(sail: Sail, hangings: readonly Hanging[], sails: readonly Sail[], hung: readonly Hung[]): Sail {
-  const hanging = hangings.find(({ host }) => host === sail)
-  if (!hanging) return sail
-  const { kit } = hanging
-  const crew = {
-    hanging,
-    lines: hung.filter(line => line.hanging === hanging),
-    above: sheetsAbove(sail, sails, hung),
-  }
+/** Each gear hung, with the lines made of it. */
+interface HungGear {
+  readonly hanging: Hanging
+  readonly lines: readonly Hung[]
+}
+
+function hungGears(hangings: readonly Hanging[], hung: readonly Hung[]): ReadonlyMap<Sail | Spar, HungGear> {
+  const lines = new Map<Hanging, Hung[]>(hangings.map(hanging => [hanging, []]))
+  for (const line of hung) if (line.hanging) lines.get(line.hanging)?.push(line)
+  return new Map([...lines].map(([hanging, made]) => [hanging.host, { hanging, lines: made }]))
+}
+
+function withGear(sail: Sail, sails: readonly Sail[], gears: ReadonlyMap<Sail | Spar, HungGear>): Sail {
+  const own = gears.get(sail)
+  if (!own) return sail
+  const { kit } = own.hanging
+  const above = sailAbove(sail, sails)
+  const crew = { ...own, above: (above && gears.get(above)?.lines) ?? [] }
   return {
     ...sail,
     gear: kit.name.words,
@@ -206,7 +236,12 @@ function withGear(sail: Sail, hangings: readonly Hanging[], sails: readonly Sail
 }
 
 /** "set mainsail then foresail then ...". */
-function buildOrder(pages: readonly Page[], sails: readonly Sail[], declared: ReadonlySet<string>, say: Say): readonly string[] {
+function buildOrder(
+  pages: readonly Page[],
+  sails: readonly Sail[],
+  declared: ReadonlySet<string>,
+  say: Say,
+): readonly string[] {
   const known = new Set(sails.map(sail => sail.name))
   return pages
     .filter(page => page.kind === 'set')
@@ -218,7 +253,14 @@ function buildOrder(pages: readonly Page[], sails: readonly Sail[], declared: Re
     })
 }
 
-function indexed({ lines, rails, masts, spars, sails, stations }: Pick<Rig, 'lines' | 'rails' | 'masts' | 'spars' | 'sails' | 'stations'>) {
+function indexed({
+  lines,
+  rails,
+  masts,
+  spars,
+  sails,
+  stations,
+}: Pick<Rig, 'lines' | 'rails' | 'masts' | 'spars' | 'sails' | 'stations'>) {
   return {
     lineAt: new Map(lines.map(line => [line.address, line])),
     pairAt: byPair(lines),

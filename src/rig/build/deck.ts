@@ -11,9 +11,15 @@ export function buildDeckThings(entry: Statement, say: Say): readonly DeckThing[
   const along = clausesOf(entry, 'extent').find(one => one.axis === 'aft')
   if (!along) {
     say(
-      finding('deck/extent-missing', entry.name.span, `It isn't said where on deck the ${entry.name.words} stands.`, {
-        remedy: 'Say from where to where, as in "from 9.40 m to 10.60 m aft, 0.70 m each side, top 2.30 m up".',
-      }),
+      finding(
+        'deck/extent-missing',
+        entry.name.span,
+        `It isn't said where on deck the ${entry.name.words} stands.`,
+        {
+          remedy:
+            'Say from where to where, as in "from 9.40 m to 10.60 m aft, 0.70 m each side, top 2.30 m up".',
+        },
+      ),
     )
     return []
   }
@@ -25,7 +31,12 @@ export function buildDeckThings(entry: Statement, say: Say): readonly DeckThing[
     kind: said ? nameKey(said.name.words) : (name.split(' ').at(-1) ?? name),
     x0: metres(along.from.value * (along.fromForward ? -1 : 1)),
     x1: metres(along.to.value),
-    top: metres(coordinates([...(clause(entry, 'top') ? [clause(entry, 'top')?.step] : [])].flatMap(step => step ?? []), 0).z ?? 0),
+    top: metres(
+      coordinates(
+        [...(clause(entry, 'top') ? [clause(entry, 'top')?.step] : [])].flatMap(step => step ?? []),
+        0,
+      ).z ?? 0,
+    ),
     span: entry.name.span,
   }
   return breadths(entry).map(([y0, y1]) => ({ ...thing, y0: metres(y0), y1: metres(y1) }))
@@ -39,6 +50,10 @@ function breadths(entry: Statement): readonly (readonly [number, number])[] {
   if (!out) return [[0, 0]]
   const inner = out.from.value
   const outer = out.to.value
-  if (clause(entry, 'sides')) return [[-outer, -inner], [inner, outer]]
+  if (clause(entry, 'sides'))
+    return [
+      [-outer, -inner],
+      [inner, outer],
+    ]
   return out.side === 'port' ? [[-outer, -inner]] : [[inner, outer]]
 }

@@ -5,7 +5,7 @@ import { clause, clausesOf } from './clauses.ts'
 import type { Hanging, Hung } from './hung.ts'
 import { isPluralOf } from './kit.ts'
 
-/** A sail's lines by the words of its gear, and the sheets of the sail above that are made fast to its yard. */
+/** A sail's lines, and the lines of the sail above, whose sheets are made fast to its yard. */
 export interface Crew {
   readonly hanging: Hanging
   readonly lines: readonly Hung[]
@@ -13,7 +13,11 @@ export interface Crew {
 }
 
 /** How a sail is set or doused, with the gear's words bound to the rig's lines. */
-export function buildEvolution(sequence: Statement | undefined, kind: Evolution['kind'], crew: Crew): Evolution | undefined {
+export function buildEvolution(
+  sequence: Statement | undefined,
+  kind: Evolution['kind'],
+  crew: Crew,
+): Evolution | undefined {
   if (!sequence) return undefined
   return {
     kind,
@@ -80,7 +84,9 @@ function reachOf(reach: Reference['reach']): WorkedLine['reach'] {
 /** Names in the orders that mean no line of the gear, and never did. */
 export function strangersInOrders({ kit }: Hanging): readonly Reference['name'][] {
   const phases = [kit.toSet, kit.toDouse].flatMap(sequence => sequence?.block ?? [])
-  const references = phases.flatMap(phase => clausesOf(phase, 'act').flatMap(({ lines, then }) => [...lines, ...then]))
+  const references = phases.flatMap(phase =>
+    clausesOf(phase, 'act').flatMap(({ lines, then }) => [...lines, ...then]),
+  )
   const known = [...kit.lines.keys(), ...kit.left]
   return references
     .filter(({ reach }) => reach !== 'above')
@@ -88,9 +94,8 @@ export function strangersInOrders({ kit }: Hanging): readonly Reference['name'][
     .filter(({ words }) => !known.some(key => key === nameKey(words) || isPluralOf(nameKey(words), key)))
 }
 
-/** The sheets of the sail that is sheeted to this one's yard. */
-export function sheetsAbove(sail: Sail, sails: readonly Sail[], lines: readonly Hung[]): readonly Hung[] {
-  if (sail.kind !== 'square') return []
-  const above = sails.find(other => other.kind === 'square' && other.footYard === sail.yard)
-  return lines.filter(({ hanging }) => hanging?.host === above && above !== undefined)
-}
+/** The sail that is sheeted to this one's yard. */
+export const sailAbove = (sail: Sail, sails: readonly Sail[]): Sail | undefined =>
+  sail.kind === 'square'
+    ? sails.find(other => other.kind === 'square' && other.footYard === sail.yard)
+    : undefined

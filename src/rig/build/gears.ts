@@ -66,6 +66,13 @@ function baseOf(
     return undefined
   }
   const base = gearOf(key, written, made, [...asking, of], say)
-  if (!base) say(unknownName('gear', name, [...written.values()].map(page => page.name.words)))
+  if (!base)
+    say(
+      unknownName(
+        'gear',
+        name,
+        [...written.values()].map(page => page.name.words),
+      ),
+    )
   return base
 }

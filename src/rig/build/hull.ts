@@ -39,7 +39,8 @@ function learn(hull: Draft, fact: Statement, forecastleRail: Statement | undefin
   const { x, z } = coordinates(clause(fact, 'coords')?.steps ?? [], 0)
   const length = clause(fact, 'measure')?.measure.value
   if (key in points) {
-    if (x !== undefined && z !== undefined) hull[points[key as keyof typeof points]] = { x: metres(x), z: metres(z) }
+    if (x !== undefined && z !== undefined)
+      hull[points[key as keyof typeof points]] = { x: metres(x), z: metres(z) }
   } else if (key in heights) {
     if (z !== undefined) hull[heights[key as keyof typeof heights]] = metres(z)
   } else if (key in stations) {

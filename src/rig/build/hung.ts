@@ -110,7 +110,9 @@ function afterMast(words: string, mastWord: string | undefined): readonly string
 }
 
 /** The two lines of each pair, or the one single line, by pair key. */
-export function byPair<T extends { readonly pairKey: string }>(lines: readonly T[]): ReadonlyMap<string, readonly T[]> {
+export function byPair<T extends { readonly pairKey: string }>(
+  lines: readonly T[],
+): ReadonlyMap<string, readonly T[]> {
   const pairs = new Map<string, T[]>()
   for (const line of lines) {
     const pair = pairs.get(line.pairKey)

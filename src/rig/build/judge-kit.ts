@@ -1,4 +1,4 @@
-import { nameKey, type Name, type Place } from '../../syntax/index.ts'
+import { type Name, nameKey, type Place } from '../../syntax/index.ts'
 import { strangersInOrders } from './evolution.ts'
 import type { Hanging, Hung } from './hung.ts'
 import { isPluralOf, type Kit, notOfTheGear } from './kit.ts'
@@ -26,7 +26,8 @@ export function judgeKits(
   for (const hanging of hangings) {
     if (hanging.kit.lines.size === 0) continue
     for (const name of strangersInOrders(hanging)) tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
-    for (const name of strangersInAnswers(hanging.kit)) tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
+    for (const name of strangersInAnswers(hanging.kit))
+      tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
     for (const place of placesOf(hanging.kit)) {
       const name = place.from ?? place.abreast
       if (!name || isPlaceKnown(place, groundOf(asIfHung(hanging), 1, around))) continue
@@ -56,13 +57,37 @@ const placesOf = (kit: Kit): readonly Place[] => [
 function asIfHung(hanging: Hanging): Hung {
   const [line] = hanging.kit.lines.values()
   if (!line) throw new Error('a gear without lines has no places to judge')
-  return { address: '', pairKey: '', words: '', label: '', side: undefined, line, hanging, mast: hanging.host.mast }
+  return {
+    address: '',
+    pairKey: '',
+    words: '',
+    label: '',
+    side: undefined,
+    line,
+    hanging,
+    mast: hanging.host.mast,
+  }
 }
 
 function unknownPlace(hanging: Hanging, place: Place, name: Name) {
   const blocks = [...hanging.kit.blocks.values()].map(block => block.name.words)
-  const near = unknownName('place', name, [...blocks, 'yard', 'foot yard', 'clew', 'tack', 'head', 'foot', 'cap', 'truck'])
-  return finding('name/unknown', place.span, `There is no "${name.words}" on the ${hanging.host.name} or in its gear.`, {
-    remedy: near.remedy ?? 'Name a block of the gear, or give its place.',
-  })
+  const near = unknownName('place', name, [
+    ...blocks,
+    'yard',
+    'foot yard',
+    'clew',
+    'tack',
+    'head',
+    'foot',
+    'cap',
+    'truck',
+  ])
+  return finding(
+    'name/unknown',
+    place.span,
+    `There is no "${name.words}" on the ${hanging.host.name} or in its gear.`,
+    {
+      remedy: near.remedy ?? 'Name a block of the gear, or give its place.',
+    },
+  )
 }

@@ -151,7 +151,10 @@ function withLine(kit: Kit, statement: Statement, name: Name, strictness: Strict
 
 /** Blocks may be moved in the lines set in under a line. */
 function withNamedBlocks(kit: Kit, { block }: Statement, say: Say): Kit {
-  return block.reduce((so, statement) => (statement.kind === 'block' ? withBlock(so, statement, say) : so), kit)
+  return block.reduce(
+    (so, statement) => (statement.kind === 'block' ? withBlock(so, statement, say) : so),
+    kit,
+  )
 }
 
 const freshLine = (name: Name, span: Span): KitLine => ({
@@ -174,32 +177,50 @@ const freshLine = (name: Name, span: Span): KitLine => ({
 })
 
 /** A line with each slot that is said anew replaced, and all others kept. */
-export function spokenLine(base: KitLine, statement: Statement): KitLine {
-  return statement.clauses.reduce<KitLine>((line, said) => {
-    switch (said.kind) {
-      case 'pair': return { ...line, pair: true }
-      case 'single': return { ...line, pair: false }
-      case 'rope': return { ...line, rope: said.material ? said : { ...said, material: line.rope?.material } }
-      case 'rove': return { ...line, rove: said.parts }
-      case 'count': return { ...line, hands: said.count.value }
-      case 'deed': return { ...line, deed: said }
-      case 'against': return withAnswers(line, said)
-      case 'answered': return { ...line, answeredBy: said.by.text, against: [], notAgainst: [] }
-      case 'through': return { ...line, through: said.places, to: said.to ?? line.to }
-      case 'leadTo': return { ...line, to: said.place }
-      case 'travels': return { ...line, travels: said.measure.value }
-      case 'called': return { ...line, called: said.label.text }
-      case 'short': return { ...line, short: said.label.text }
-      default: return line
-    }
-  }, { ...base, span: statement.span })
+export const spokenLine = (base: KitLine, statement: Statement): KitLine =>
+  statement.clauses.reduce(withSaid, { ...base, span: statement.span })
+
+function withSaid(line: KitLine, said: Clause): KitLine {
+  switch (said.kind) {
+    case 'pair':
+      return { ...line, pair: true }
+    case 'single':
+      return { ...line, pair: false }
+    case 'rope':
+      return { ...line, rope: said.material ? said : { ...said, material: line.rope?.material } }
+    case 'rove':
+      return { ...line, rove: said.parts }
+    case 'count':
+      return { ...line, hands: said.count.value }
+    case 'deed':
+      return { ...line, deed: said }
+    case 'against':
+      return withAnswers(line, said)
+    case 'answered':
+      return { ...line, answeredBy: said.by.text, against: [], notAgainst: [] }
+    case 'through':
+      return { ...line, through: said.places, to: said.to ?? line.to }
+    case 'leadTo':
+      return { ...line, to: said.place }
+    case 'travels':
+      return { ...line, travels: said.measure.value }
+    case 'called':
+      return { ...line, called: said.label.text }
+    case 'short':
+      return { ...line, short: said.label.text }
+    default:
+      return line
+  }
 }
 
 function withAnswers(line: KitLine, { mode, lines }: Extract<Clause, { kind: 'against' }>): KitLine {
   switch (mode) {
-    case 'only': return { ...line, against: lines, notAgainst: [], answeredBy: undefined }
-    case 'also': return { ...line, against: [...line.against, ...lines], answeredBy: undefined }
-    case 'not': return { ...line, notAgainst: [...line.notAgainst, ...lines] }
+    case 'only':
+      return { ...line, against: lines, notAgainst: [], answeredBy: undefined }
+    case 'also':
+      return { ...line, against: [...line.against, ...lines], answeredBy: undefined }
+    case 'not':
+      return { ...line, notAgainst: [...line.notAgainst, ...lines] }
   }
 }
 
@@ -228,7 +249,12 @@ export function isPluralOf(plural: string, line: string): boolean {
 export function notOfTheGear(kit: Kit, name: Name) {
   const lines = [...kit.lines.values()].map(line => line.name.words)
   const near = unknownName('line', name, lines)
-  return finding('name/not-of-the-gear', name.span, `"${name.words}" is no line of the ${kit.name.words}'s gear.`, {
-    remedy: `${near.remedy?.startsWith('Did') ? `${near.remedy} ` : ''}It has ${lines.join(', ')}. A new line is said "with ${name.words}".`,
-  })
+  return finding(
+    'name/not-of-the-gear',
+    name.span,
+    `"${name.words}" is no line of the ${kit.name.words}'s gear.`,
+    {
+      remedy: `${near.remedy?.startsWith('Did') ? `${near.remedy} ` : ''}It has ${lines.join(', ')}. A new line is said "with ${name.words}".`,
+    },
+  )
 }

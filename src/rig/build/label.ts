@@ -5,7 +5,10 @@ import type { LineNames } from './line-names.ts'
 import { type Say, unknownName } from './say.ts'
 
 /** Printed names that the text gives apart, by pair key of a line or name of another thing. */
-export type Labels = ReadonlyMap<string, { readonly label: string | undefined; readonly short: string | undefined }>
+export type Labels = ReadonlyMap<
+  string,
+  { readonly label: string | undefined; readonly short: string | undefined }
+>
 
 /**
  * Reads the pages of labels. Labels in other languages are checked, and kept for papers in those languages; the
@@ -22,7 +25,8 @@ export function labelsOf(
     for (const entry of page.block) {
       if (!entry.name) continue
       const keys = keysOf(entry.name, known)
-      if (keys.length === 0 && !known.names.isExcused(entry.name)) say(unknownName('thing', entry.name, [...known.things, ...known.names.offers()]))
+      if (keys.length === 0 && !known.names.isExcused(entry.name))
+        say(unknownName('thing', entry.name, [...known.things, ...known.names.offers()]))
       if (clause(page, 'in')) continue
       const label = clause(entry, 'label')?.label.text ?? clause(entry, 'called')?.label.text
       const short = clause(entry, 'short')?.label.text
@@ -39,7 +43,9 @@ function keysOf(
   const key = nameKey(name.words)
   const every = key.replace(/^every /, '')
   if (every !== key) {
-    return names.offers().some(line => isPluralOf(`${every}s`, line)) ? names.findAll({ ...name, words: `${every}s` }) : []
+    return names.offers().some(line => isPluralOf(`${every}s`, line))
+      ? names.findAll({ ...name, words: `${every}s` })
+      : []
   }
   const line = names.find(name)
   if (line) return [line.pairKey]
@@ -51,8 +57,15 @@ interface Labelled {
 }
 
 /** A thing with the label the text gives it apart, where it does. */
-export function labelled<T extends Labelled & ({ readonly name: string } | { readonly pairKey: string })>(thing: T, labels: Labels): T {
+export function labelled<T extends Labelled & ({ readonly name: string } | { readonly pairKey: string })>(
+  thing: T,
+  labels: Labels,
+): T {
   const said = labels.get('pairKey' in thing ? thing.pairKey : thing.name)
   if (!said) return thing
-  return { ...thing, label: said.label ?? thing.label, ...(said.short === undefined ? {} : { short: said.short }) }
+  return {
+    ...thing,
+    label: said.label ?? thing.label,
+    ...(said.short === undefined ? {} : { short: said.short }),
+  }
 }

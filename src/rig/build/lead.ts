@@ -6,7 +6,7 @@ import type { BelayingPoint } from '../rail.ts'
 import type { Hung } from './hung.ts'
 import type { Kit } from './kit.ts'
 import { type Ground, locate, type Thing } from './place.ts'
-import { shipThings, type Surroundings, thingsOf } from './thing.ts'
+import { type Surroundings, shipThings, thingsOf } from './thing.ts'
 
 /** Blocks placed from other blocks deeper than this are taken for a loop. */
 const deepest = 16
@@ -24,15 +24,25 @@ export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, 
       const at = locate(block.place, groundOf(hung, outward, around, depth + 1))
       return at.known ? { known: true, value: { at: at.value } } : at
     }
-    return ownThing?.(key, outward) ?? (onSpar ? sparPart(onSpar, key, around, outward) : undefined) ?? anyThing(key, outward)
+    return (
+      ownThing?.(key, outward) ??
+      (onSpar ? sparPart(onSpar, key, around, outward) : undefined) ??
+      anyThing(key, outward)
+    )
   }
   return { outward, thing }
 }
 
-const looseBlocks = (hung: Hung): Kit['blocks'] | undefined => hung.hanging === undefined ? hung.line.blocks : undefined
+const looseBlocks = (hung: Hung): Kit['blocks'] | undefined =>
+  hung.hanging === undefined ? hung.line.blocks : undefined
 
 /** "gaff end" of an ensign halyard that hoists on the mainsail gaff. */
-function sparPart(spar: string, key: string, around: Surroundings, outward: number): Figure<Thing> | undefined {
+function sparPart(
+  spar: string,
+  key: string,
+  around: Surroundings,
+  outward: number,
+): Figure<Thing> | undefined {
   const [, part] = /^(?:gaff|boom|yard|bowsprit) (\w+)$/.exec(key) ?? []
   return part ? shipThings(around)(`${spar} ${part}`, outward) : undefined
 }
@@ -70,4 +80,3 @@ export function isPlaceKnown(place: Place, ground: Ground): boolean {
   const names = [place.from, place.abreast].filter(name => name !== undefined)
   return names.every(name => ground.thing(nameKey(name.words)) !== undefined)
 }
-

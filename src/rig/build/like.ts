@@ -27,7 +27,13 @@ function likeAnother(
   if (!like || !entry.name) return entry
   const model = done.get(nameKey(like.name.words))
   if (!model?.name) {
-    say(unknownName(`${what} above`, like.name, [...done.values()].flatMap(one => one.name?.words ?? [])))
+    say(
+      unknownName(
+        `${what} above`,
+        like.name,
+        [...done.values()].flatMap(one => one.name?.words ?? []),
+      ),
+    )
     return entry
   }
   const own = { ...entry, clauses: entry.clauses.filter(one => one.kind !== 'like') }
@@ -88,8 +94,12 @@ export function renamed<T>(piece: T, rename: (words: string) => string): T {
   if (Array.isArray(piece)) return piece.map(part => renamed(part, rename)) as T
   if (piece === null || typeof piece !== 'object') return piece
   if (isName(piece)) return { ...piece, words: rename(piece.words) } as T
-  const copy = Object.entries(piece).map(([key, part]) => [key, key === 'span' ? part : renamed(part, rename)])
+  const copy = Object.entries(piece).map(([key, part]) => [
+    key,
+    key === 'span' ? part : renamed(part, rename),
+  ])
   return Object.fromEntries(copy) as T
 }
 
-const isName = (piece: object): piece is Name => 'words' in piece && typeof piece.words === 'string' && 'quoted' in piece
+const isName = (piece: object): piece is Name =>
+  'words' in piece && typeof piece.words === 'string' && 'quoted' in piece

@@ -28,7 +28,9 @@ export function lineNames(lines: readonly Hung[], bare: readonly string[]): Line
   const find = (name: Name, place = ''): FoundLine | undefined => {
     const { key, side } = withoutSide(nameKey(name.words))
     const whole = known.get(nameKey(name.words)) ?? known.get(key)
-    const prefixed = prefixes(place).map(prefix => known.get(`${prefix} ${key}`)).find(Boolean)
+    const prefixed = prefixes(place)
+      .map(prefix => known.get(`${prefix} ${key}`))
+      .find(Boolean)
     const pairKey = whole ?? prefixed
     if (pairKey === undefined) return undefined
     return { pairKey, side, shadows: whole && prefixed && prefixed !== whole ? prefixed : undefined }
@@ -37,7 +39,9 @@ export function lineNames(lines: readonly Hung[], bare: readonly string[]): Line
     const one = find(name, place)
     if (one) return [one.pairKey]
     const key = nameKey(name.words)
-    const hits = ['', ...prefixes(place).map(prefix => `${prefix} `)].map(prefix => allOf(known, `${prefix}${key}`))
+    const hits = ['', ...prefixes(place).map(prefix => `${prefix} `)].map(prefix =>
+      allOf(known, `${prefix}${key}`),
+    )
     return hits.find(some => some.length > 0) ?? []
   }
   const offers = (place = '') => [

@@ -97,10 +97,35 @@ function deedOf(hung: Hung, { around }: Finishing): LineDeed | undefined {
 }
 
 const kinds = [
-  'throat halyard', 'peak halyard', 'gaff downhaul', 'reef tackle', 'reef pendant', 'topping lift', 'boom guy',
-  'running backstay', 'slab line', 'spilling line', 'tricing line', 'bunt leechline', 'halyard', 'downhaul',
-  'clewgarnet', 'clewline', 'leechline', 'buntline', 'bowline', 'brail', 'outhaul', 'inhaul', 'preventer', 'brace',
-  'vang', 'sheet', 'tack', 'lift', 'guy',
+  'throat halyard',
+  'peak halyard',
+  'gaff downhaul',
+  'reef tackle',
+  'reef pendant',
+  'topping lift',
+  'boom guy',
+  'running backstay',
+  'slab line',
+  'spilling line',
+  'tricing line',
+  'bunt leechline',
+  'halyard',
+  'downhaul',
+  'clewgarnet',
+  'clewline',
+  'leechline',
+  'buntline',
+  'bowline',
+  'brail',
+  'outhaul',
+  'inhaul',
+  'preventer',
+  'brace',
+  'vang',
+  'sheet',
+  'tack',
+  'lift',
+  'guy',
 ] as const
 
 /** The kind of line: the longest known kind its own words end with, else their last word. */
@@ -139,7 +164,11 @@ function linesMeant(hung: Hung, name: Reference['name'], finishing: Finishing): 
   return any
 }
 
-function sidesMeant(pair: readonly Hung[], own: Side | undefined, reach: Reference['reach']): readonly Hung[] {
+function sidesMeant(
+  pair: readonly Hung[],
+  own: Side | undefined,
+  reach: Reference['reach'],
+): readonly Hung[] {
   if (pair.length < 2 || !own || reach === 'every') {
     return reach === 'port' || reach === 'starboard' ? pair.filter(line => line.side === reach) : pair
   }

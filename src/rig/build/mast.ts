@@ -54,7 +54,9 @@ function sectionsOf(mast: Mast, entries: readonly Statement[]): readonly MastSec
 }
 
 function platformKind(entry: Statement): Platform['kind'] | undefined {
-  const last = nameKey(entry.name?.words ?? '').split(' ').at(-1)
+  const last = nameKey(entry.name?.words ?? '')
+    .split(' ')
+    .at(-1)
   return last === 'top' || last === 'crosstrees' ? last : undefined
 }
 

@@ -52,14 +52,28 @@ export function coordinates(
   let z: number | undefined
   for (const { measure, direction } of steps) {
     switch (direction) {
-      case 'aft': x = measure.value; break
-      case 'forward': x = -measure.value; break
-      case 'out': y = measure.value * outward; break
-      case 'port': y = -measure.value; break
-      case 'starboard': y = measure.value; break
-      case 'up': z = measure.value; break
+      case 'aft':
+        x = measure.value
+        break
+      case 'forward':
+        x = -measure.value
+        break
+      case 'out':
+        y = measure.value * outward
+        break
+      case 'port':
+        y = -measure.value
+        break
+      case 'starboard':
+        y = measure.value
+        break
+      case 'up':
+        z = measure.value
+        break
       case 'below':
-      case 'down': z = -measure.value; break
+      case 'down':
+        z = -measure.value
+        break
     }
   }
   return { x, y, z }
@@ -76,11 +90,21 @@ function stepped(thing: Thing, steps: readonly Step[], outward: number): Point3 
     }
     const amount = share ? measure.value * (thing.half ?? 0) : measure.value
     switch (direction) {
-      case 'aft': x += amount; break
-      case 'forward': x -= amount; break
-      case 'out': y = amount * outward; break
-      case 'port': y = -amount; break
-      case 'starboard': y = amount; break
+      case 'aft':
+        x += amount
+        break
+      case 'forward':
+        x -= amount
+        break
+      case 'out':
+        y = amount * outward
+        break
+      case 'port':
+        y = -amount
+        break
+      case 'starboard':
+        y = amount
+        break
       case 'up':
         z += amount
         x += amount * (thing.rake ?? 0)

@@ -36,15 +36,22 @@ export function buildRails(entry: Statement, say: Say): readonly Rail[] {
 }
 
 function placesIn(entry: Statement, say: Say): number {
-  const pins = clausesOf(entry, 'count').find(one => /^(pin|place|cleat)s?$/.test(nameKey(one.of?.words ?? '')))
+  const pins = clausesOf(entry, 'count').find(one =>
+    /^(pin|place|cleat)s?$/.test(nameKey(one.of?.words ?? '')),
+  )
   if (!pins) return 1
   if (pins.count.value >= 1 && pins.count.value <= mostPlaces && Number.isInteger(pins.count.value)) {
     return pins.count.value
   }
   say(
-    finding('belay/pin-count', pins.count.span, `A rail has from 1 to ${mostPlaces} pins, not ${pins.count.written}.`, {
-      remedy: 'Give the number of its pins, or write it as several rails.',
-    }),
+    finding(
+      'belay/pin-count',
+      pins.count.span,
+      `A rail has from 1 to ${mostPlaces} pins, not ${pins.count.written}.`,
+      {
+        remedy: 'Give the number of its pins, or write it as several rails.',
+      },
+    ),
   )
   return 1
 }
@@ -56,7 +63,18 @@ const initials = (name: string) =>
     .join('')
 
 const kinds = [
-  'pin rail', 'fife rail', 'spider band', 'bowsprit rack', 'rack', 'band', 'kevel', 'cavil', 'cleat', 'bitts', 'bollard', 'beam',
+  'pin rail',
+  'fife rail',
+  'spider band',
+  'bowsprit rack',
+  'rack',
+  'band',
+  'kevel',
+  'cavil',
+  'cleat',
+  'bitts',
+  'bollard',
+  'beam',
 ]
 
 function kindOf(entry: Statement, name: string): string {

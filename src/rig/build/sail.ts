@@ -9,10 +9,25 @@ import { capitalised, finding, listed, type Say, unknownName } from './say.ts'
 import type { Surroundings } from './thing.ts'
 
 const squareClasses = [
-  'course', 'topsail', 'lower topsail', 'upper topsail', 'topgallant',
-  'lower topgallant', 'upper topgallant', 'royal', 'skysail', 'square sail',
+  'course',
+  'topsail',
+  'lower topsail',
+  'upper topsail',
+  'topgallant',
+  'lower topgallant',
+  'upper topgallant',
+  'royal',
+  'skysail',
+  'square sail',
 ] as const
-const foreAndAftClasses = ['headsail', 'staysail', 'gaff sail', 'gaff topsail', 'lugsail', 'lateen sail'] as const
+const foreAndAftClasses = [
+  'headsail',
+  'staysail',
+  'gaff sail',
+  'gaff topsail',
+  'lugsail',
+  'lateen sail',
+] as const
 
 /** Canvas hangs this far before the middle of its yard (common practice, no source). */
 const beforeYard = 0.1
@@ -27,7 +42,10 @@ export function buildSail(entry: Statement, around: Surroundings, say: Say): Sai
   if (square) return squareSail(entry, name, square, around, say)
   const foreAndAft = foreAndAftClasses.find(one => one === words)
   if (foreAndAft) return foreAndAftSail(entry, name, foreAndAft, around, say)
-  const kinds = [...squareClasses.map(one => (one === 'square sail' ? one : `square ${one}`)), ...foreAndAftClasses]
+  const kinds = [
+    ...squareClasses.map(one => (one === 'square sail' ? one : `square ${one}`)),
+    ...foreAndAftClasses,
+  ]
   say(
     said
       ? unknownName('kind of sail', said.name, kinds, [nameKey(name.words)])
@@ -89,7 +107,8 @@ const yardNames = (around: Surroundings) =>
 
 function noSpar(sail: Name, on: Name | undefined, what: string, around: Surroundings) {
   const explains = [nameKey(sail.words)]
-  if (on) return unknownName(what, on, yardNames(around), [...explains, ...nearest(on.words, yardNames(around), 1)])
+  if (on)
+    return unknownName(what, on, yardNames(around), [...explains, ...nearest(on.words, yardNames(around), 1)])
   return finding('sail/bent-to-nothing', sail.span, `It isn't said what the ${sail.words} is bent to.`, {
     remedy: `Say "on" and the ${what}, as in "square course on fore yard".`,
     explains,
@@ -169,7 +188,9 @@ function isThere({ words }: Name, around: Surroundings): boolean {
   return (
     around.spars.has(key) ||
     around.stays.has(key) ||
-    around.masts.some(mast => mast.name === key || mast.sections.some(one => key === `${mast.word} ${one.name}`))
+    around.masts.some(
+      mast => mast.name === key || mast.sections.some(one => key === `${mast.word} ${one.name}`),
+    )
   )
 }
 

@@ -13,12 +13,18 @@ const kinds = ['yard', 'boom', 'gaff', 'bowsprit'] as const
 export function buildSpar(entry: Statement, masts: readonly Mast[], say: Say): Spar | undefined {
   if (!entry.name) return undefined
   const key = nameKey(entry.name.words)
-  const kind = kinds.find(one => key === one || key.endsWith(` ${one}`)) ?? (key.endsWith('boom') ? 'boom' : undefined)
+  const kind =
+    kinds.find(one => key === one || key.endsWith(` ${one}`)) ?? (key.endsWith('boom') ? 'boom' : undefined)
   if (!kind) {
     say(
-      finding('name/what-is-it', entry.name.span, `The last word of "${entry.name.words}" doesn't say what spar it is.`, {
-        remedy: 'Let the name end with yard, boom, gaff or bowsprit, as in "fore topsail yard".',
-      }),
+      finding(
+        'name/what-is-it',
+        entry.name.span,
+        `The last word of "${entry.name.words}" doesn't say what spar it is.`,
+        {
+          remedy: 'Let the name end with yard, boom, gaff or bowsprit, as in "fore topsail yard".',
+        },
+      ),
     )
     return undefined
   }

@@ -18,7 +18,9 @@ export function buildStation(
   const lines: string[] = []
   for (const name of works) {
     const key = nameKey(name.words)
-    const named = rails.filter(rail => rail.name === key || rail.code.toLowerCase() === key.replaceAll(' ', '-'))
+    const named = rails.filter(
+      rail => rail.name === key || rail.code.toLowerCase() === key.replaceAll(' ', '-'),
+    )
     const found = named.length > 0 ? [] : names.findAll(name)
     codes.push(...named.map(rail => rail.code))
     lines.push(...found)

@@ -32,15 +32,24 @@ export function mastThing(mast: Mast, key: string): Figure<Thing> | undefined {
 export function squareThings(sail: SquareSail, around: Surroundings): FindThing {
   return (key, outward) => {
     switch (key) {
-      case 'yard': return yardThing(around.spars.get(sail.yard))
-      case 'yardarm': return yardarmThing(around.spars.get(sail.yard), outward)
-      case 'foot yard': return yardThing(around.spars.get(sail.footYard ?? ''))
-      case 'head': return edge(sail, sail.head)
-      case 'foot': return edge(sail, sail.foot)
-      case 'clew': return corner(sail, sail.foot, outward)
-      case 'leech': return leech(sail, outward)
-      case 'reef cringle': return reefCringle(sail, outward)
-      default: return undefined
+      case 'yard':
+        return yardThing(around.spars.get(sail.yard))
+      case 'yardarm':
+        return yardarmThing(around.spars.get(sail.yard), outward)
+      case 'foot yard':
+        return yardThing(around.spars.get(sail.footYard ?? ''))
+      case 'head':
+        return edge(sail, sail.head)
+      case 'foot':
+        return edge(sail, sail.foot)
+      case 'clew':
+        return corner(sail, sail.foot, outward)
+      case 'leech':
+        return leech(sail, outward)
+      case 'reef cringle':
+        return reefCringle(sail, outward)
+      default:
+        return undefined
     }
   }
 }
@@ -101,7 +110,9 @@ export function foreAndAftThings(sail: ForeAndAftSail, around: Surroundings): Fi
   const spars = sail.on.flatMap(name => around.spars.get(name) ?? [])
   const boom = spars.find((spar): spar is Boom => spar.kind === 'boom')
   const sheetedTo = around.spars.get(sail.sheetedTo ?? '')
-  const gaff = [...spars, ...(sheetedTo ? [sheetedTo] : [])].find((spar): spar is Boom => spar.kind === 'gaff')
+  const gaff = [...spars, ...(sheetedTo ? [sheetedTo] : [])].find(
+    (spar): spar is Boom => spar.kind === 'gaff',
+  )
   const stay = sail.on.map(name => around.stays.get(name)).find(one => one !== undefined)
   const mast = around.masts.find(one => one.name === sail.mast)
   return key => {
@@ -113,18 +124,26 @@ export function foreAndAftThings(sail: ForeAndAftSail, around: Surroundings): Fi
       case 'peak': {
         const here = sail.corners.find(one => one.name === key)
         if (here) return known({ at: here.at })
-        return cornersOf(sail).includes(key) ? unknown(`the ${key} of the ${sail.name} is not given`) : undefined
+        return cornersOf(sail).includes(key)
+          ? unknown(`the ${key} of the ${sail.name} is not given`)
+          : undefined
       }
-      case 'leech': return edgeBetween(sail, ['peak', 'head'], 'clew')
-      case 'luff': return edgeBetween(sail, ['throat', 'head'], 'tack')
-      case 'foot': return edgeBetween(sail, ['tack'], 'clew')
-      default: return stayThing(stay, key) ?? boomThing(boom, gaff, key) ?? (mast && mastThing(mast, key))
+      case 'leech':
+        return edgeBetween(sail, ['peak', 'head'], 'clew')
+      case 'luff':
+        return edgeBetween(sail, ['throat', 'head'], 'tack')
+      case 'foot':
+        return edgeBetween(sail, ['tack'], 'clew')
+      default:
+        return stayThing(stay, key) ?? boomThing(boom, gaff, key) ?? (mast && mastThing(mast, key))
     }
   }
 }
 
 const cornersOf = (sail: ForeAndAftSail): readonly string[] =>
-  sail.class === 'gaff sail' || sail.class === 'lugsail' ? ['tack', 'clew', 'peak', 'throat'] : ['tack', 'clew', 'head']
+  sail.class === 'gaff sail' || sail.class === 'lugsail'
+    ? ['tack', 'clew', 'peak', 'throat']
+    : ['tack', 'clew', 'head']
 
 function edgeBetween(sail: ForeAndAftSail, from: readonly string[], to: string): Figure<Thing> {
   const top = sail.corners.find(one => from.includes(one.name))?.at
@@ -145,17 +164,23 @@ function stayThing(stay: Stay | undefined, key: string): Figure<Thing> | undefin
 function boomThing(boom: Boom | undefined, gaff: Boom | undefined, key: string): Figure<Thing> | undefined {
   switch (key) {
     case 'boom':
-    case 'boom jaws': return boom && at(boom.inner, `inner end of the ${boom.name}`)
-    case 'boom end': return boom && at(boom.outer, `end of the ${boom.name}`)
+    case 'boom jaws':
+      return boom && at(boom.inner, `inner end of the ${boom.name}`)
+    case 'boom end':
+      return boom && at(boom.outer, `end of the ${boom.name}`)
     case 'gaff':
-    case 'jaws': return gaff && at(gaff.inner, `jaws of the ${gaff.name}`)
-    case 'gaff end': return gaff && at(gaff.outer, `end of the ${gaff.name}`)
+    case 'jaws':
+      return gaff && at(gaff.inner, `jaws of the ${gaff.name}`)
+    case 'gaff end':
+      return gaff && at(gaff.outer, `end of the ${gaff.name}`)
     case 'lowered jaws': {
       if (!gaff) return undefined
-      if (!gaff.inner || gaff.loweredHeight === undefined) return unknown(`the ${gaff.name} has no lowered height`)
+      if (!gaff.inner || gaff.loweredHeight === undefined)
+        return unknown(`the ${gaff.name} has no lowered height`)
       return known({ at: point3(gaff.inner.x, 0, gaff.loweredHeight) })
     }
-    default: return undefined
+    default:
+      return undefined
   }
 }
 
@@ -167,7 +192,11 @@ export function sparThings(spar: Spar, around: Surroundings): FindThing {
       if (key === 'yard') return yardThing(spar)
       if (key === 'yardarm') return yardarmThing(spar, outward)
     } else {
-      const ends = boomThing(spar.kind === 'boom' ? spar : undefined, spar.kind === 'gaff' ? spar : undefined, key)
+      const ends = boomThing(
+        spar.kind === 'boom' ? spar : undefined,
+        spar.kind === 'gaff' ? spar : undefined,
+        key,
+      )
       if (ends) return ends
     }
     return mast && mastThing(mast, key)
@@ -178,7 +207,8 @@ export function sparThings(spar: Spar, around: Surroundings): FindThing {
 export function shipThings(around: Surroundings): FindThing {
   return (key, outward) => {
     const whole = around.spars.get(key)
-    if (whole) return whole.kind === 'yard' ? yardThing(whole) : at(whole.inner, `inner end of the ${whole.name}`)
+    if (whole)
+      return whole.kind === 'yard' ? yardThing(whole) : at(whole.inner, `inner end of the ${whole.name}`)
     const stay = around.stays.get(key)
     if (stay) return at(stay.from, `head of the ${stay.name}`)
     const [, owner = '', part = ''] = /^(.*) (end|jaws|yardarm|head|foot|cap|truck)$/.exec(key) ?? []
@@ -186,7 +216,8 @@ export function shipThings(around: Surroundings): FindThing {
     if (spar?.kind === 'yard' && part === 'yardarm') return yardarmThing(spar, outward)
     if (spar && spar.kind !== 'yard') return boomThing(spar, spar, part === 'end' ? 'gaff end' : part)
     const led = around.stays.get(owner)
-    if (led) return part === 'foot' ? at(led.to, `foot of the ${led.name}`) : at(led.from, `head of the ${led.name}`)
+    if (led)
+      return part === 'foot' ? at(led.to, `foot of the ${led.name}`) : at(led.from, `head of the ${led.name}`)
     const mast = around.masts.find(one => one.word === owner || one.name === owner)
     return (mast && mastThing(mast, part)) ?? mastSection(around.masts, key)
   }
@@ -204,9 +235,11 @@ function mastSection(masts: readonly Mast[], key: string): Figure<Thing> | undef
 /** The things of whatever a gear is hung on. */
 export function thingsOf(host: Sail | Spar, around: Surroundings): FindThing {
   switch (host.kind) {
-    case 'square': return squareThings(host, around)
-    case 'fore-and-aft': return foreAndAftThings(host, around)
-    default: return sparThings(host, around)
+    case 'square':
+      return squareThings(host, around)
+    case 'fore-and-aft':
+      return foreAndAftThings(host, around)
+    default:
+      return sparThings(host, around)
   }
 }
-

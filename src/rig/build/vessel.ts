@@ -15,7 +15,15 @@ const lengths = {
   'metacentric height': 'metacentricHeight',
 } as const
 
-const otherFacts = ['displaces', 'lateral centre', 'hands', 'measure', 'revision', 'rights', 'credit'] as const
+const otherFacts = [
+  'displaces',
+  'lateral centre',
+  'hands',
+  'measure',
+  'revision',
+  'rights',
+  'credit',
+] as const
 
 type Draft = { -readonly [K in keyof Vessel]: Vessel[K] }
 
