@@ -1,3 +1,4 @@
+export { ebnf } from './ebnf.ts'
 export { type FilePlace, type Files, type Gathered, gather, type Reading } from './gather.ts'
 export { nameKey } from './names.ts'
 export { parse } from './parse.ts'

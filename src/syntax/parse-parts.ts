@@ -25,9 +25,9 @@ export abstract class PartsParser extends EmbeddedActionsParser {
   protected source: Source = { name: '', text: '' }
   protected findings: Finding[] = []
 
-  constructor() {
-    // Lines are found from offsets, and the longest choice needs one word more than the first.
-    super(vocabulary, { recoveryEnabled: true, maxLookahead: 2, skipValidations: true })
+  /** The grammar's own faults are looked for in a test, not at every start. */
+  constructor({ skipValidations = true }: { readonly skipValidations?: boolean } = {}) {
+    super(vocabulary, { recoveryEnabled: true, maxLookahead: 2, skipValidations })
   }
 
   name = this.RULE(

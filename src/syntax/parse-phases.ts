@@ -126,7 +126,13 @@ export abstract class PhasesParser extends GearParser {
     const after = this.OPTION2(() => this.SUBRULE2(this.side))
     return this.ACTION(() => {
       const span = this.since(first)
-      return berth && { kind: 'berth', berth: { ...withOwnSide(berth, side, after), side: side ?? after, span }, span }
+      return (
+        berth && {
+          kind: 'berth',
+          berth: { ...withOwnSide(berth, side, after), side: side ?? after, span },
+          span,
+        }
+      )
     })
   })
 

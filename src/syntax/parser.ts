@@ -10,8 +10,8 @@ import type * as tree from './tree.ts'
 
 /** The pages of a rig file, and the parser as a whole. */
 export class RigParser extends StatementsParser {
-  constructor() {
-    super()
+  constructor(options: { readonly skipValidations?: boolean } = {}) {
+    super(options)
     this.performSelfAnalysis()
   }
 

@@ -26,10 +26,10 @@ import {
  * `wording.ts` has looked at them, and line ends and margins come from `margin.ts`. A label is how the kind is said
  * in the grammar's reference.
  */
-export const Word = matching('Word', 'word', matchWord, beginnings.word)
-export const Quoted = matching('Quoted', 'quoted', matchQuoted, beginnings.quoted)
+export const Word = matching('Word', 'WORD', matchWord, beginnings.word)
+export const Quoted = matching('Quoted', 'QUOTED', matchQuoted, beginnings.quoted)
 /** Quoted words that begin a line: there they are a name. */
-export const QuotedFirst = unseen('QuotedFirst', 'quoted')
+export const QuotedFirst = unseen('QuotedFirst', 'QUOTED')
 export const Comma = createToken({ name: 'Comma', label: '","', pattern: ',' })
 /** A number before it is known to be a measure or a count. */
 export const Figure = matching('Figure', 'figure', matchFigure, beginnings.figure)
@@ -41,9 +41,9 @@ export const LineStart = createToken({
   line_breaks: true,
 })
 
-export const Measure = unseen('Measure', 'measure')
-export const Count = unseen('Count', 'count')
-export const RuleName = unseen('RuleName', 'rule')
+export const Measure = unseen('Measure', 'MEASURE')
+export const Count = unseen('Count', 'NUMBER')
+export const RuleName = unseen('RuleName', 'CHECK')
 /** The 'to' of 'to set' and 'to douse', at the beginning of a line. */
 export const ToOrder = unseen('ToOrder', '"to"')
 export const LineEnd = unseen('LineEnd', 'LineEnd')
@@ -128,6 +128,6 @@ function proseLabel(opening: ProseWord): string {
     .split(' ')
     .map(word => `"${word}"`)
     .join(' ')
-  if (opening === 'aloft') return `${words} [ count "hands" "," ] prose`
-  return `${words} ${opening === 'when' || opening === 'free for' ? 'phrase' : 'prose'}`
+  if (opening === 'aloft') return `${words} [ NUMBER "hands" "," ] PROSE`
+  return `${words} ${opening === 'when' || opening === 'free for' ? 'PHRASE' : 'PROSE'}`
 }
