@@ -1,10 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { create, type Font } from 'fontkit'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { faceFiles, loadFonts, missingGlyphs } from '../../src/press/fonts/index.ts'
 import type { Face, Typeface } from '../../src/sheets/index.ts'
 import { installedFonts } from '../support/fonts.ts'
 import { alone, everyMark, tagged, words } from '../support/press-scene.ts'
+
+// The first use of a face parses it, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 const fonts = await installedFonts()
 const faces = Object.keys(faceFiles) as Face[]

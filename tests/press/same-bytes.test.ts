@@ -2,11 +2,14 @@ import { execFile } from 'node:child_process'
 import { createHash } from 'node:crypto'
 import { fileURLToPath } from 'node:url'
 import { promisify } from 'node:util'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { toPdf } from '../../src/press/pdf/index.ts'
 import { toSvg } from '../../src/press/svg/index.ts'
 import { installedFonts } from '../support/fonts.ts'
 import { alone, everyMark, taggedBook } from '../support/press-scene.ts'
+
+// The first use of a face parses it, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 const fonts = await installedFonts()
 const digest = (bytes: string | Uint8Array) => createHash('sha256').update(bytes).digest('hex')

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { toPdf } from '../../src/press/pdf/index.ts'
 import { toSvg } from '../../src/press/svg/index.ts'
 import type { Sheet } from '../../src/sheets/index.ts'
@@ -6,6 +6,9 @@ import { installedFonts } from '../support/fonts.ts'
 import { type Drawn, drawnInPdf, drawnInSvg } from '../support/geometry.ts'
 import { readPdf } from '../support/pdf.ts'
 import { alone, everyMark } from '../support/press-scene.ts'
+
+// The first use of a face parses it, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 const fonts = await installedFonts()
 

@@ -2,41 +2,34 @@ import type { Group, Mark, Tag } from '../../sheets/index.ts'
 import { boundsOf } from '../bounds.ts'
 import { round } from '../round.ts'
 import { printable } from '../words.ts'
-import { drawMark, type Press, tracePath } from './draw-mark.ts'
 import type { PageBox } from './element.ts'
 import { pointsPerMillimetre } from './page-scale.ts'
+import type { Press } from './press.ts'
+import { tracePath } from './trace.ts'
 import { translucent } from './translucent.ts'
 
-/** Draws a group: its tag around its link around its place, its window and its own opacity. */
-export function drawGroup(press: Press, group: Group): void {
+/** Draws the marks of a group; the press is passed on because the group may have moved them. */
+type Inside = (press: Press) => void
+
+/** Draws a group: its tag around its link around its place, its window, its opacity and the marks inside. */
+export function drawGroup(press: Press, group: Group, inside: Inside): void {
   const { tag, goTo } = group
   const destination = goTo === undefined ? undefined : press.destinations.get(goTo)
-  if (destination === undefined || tag?.role === 'Artifact' || (!tag && press.tags.isArtifact())) {
+  const draw = () => drawPlaced(press, group, inside)
+  if (destination === undefined || press.tags.isArtifact(tag)) {
     // A link that leads nowhere is no link.
-    tagged(press, group, tag?.role === 'Link' ? { ...tag, role: 'Span' } : tag, () =>
-      drawPlaced(press, group),
-    )
+    tagged(press, group, tag?.role === 'Link' ? { ...tag, role: 'Span' } : tag, draw)
     return
   }
-  const isLink = tag?.role === 'Link'
-  const link: Tag = { role: 'Link', ...(isLink ? tag : {}), alt: (isLink && tag.alt) || wordsOf(group.marks) }
-  const linked = () => tagged(press, group, link, () => drawLinked(press, group, link, destination))
-  if (isLink) linked()
-  else tagged(press, group, tag, linked)
-}
-
-function drawLinked(press: Press, group: Group, link: Tag, destination: string): void {
-  const { pdf, tags } = press
-  drawPlaced(press, group)
-  const box = boundsOf([group])
-  const structParent = tags.current()
-  if (!box || !structParent) return
-  tags.pause()
-  const [width, height] = [round(box.right - box.left), round(box.bottom - box.top)]
-  pdf.goTo(round(box.left), round(box.top), width, height, destination, {
-    structParent,
-    Contents: new String(printable(link.alt ?? '')),
-  })
+  const own = tag?.role === 'Link' ? tag : undefined
+  const link: Tag = { ...own, role: 'Link', alt: own?.alt || wordsOf(group.marks) }
+  const drawLink = () =>
+    tagged(press, group, link, () => {
+      draw()
+      annotate(press, group, link, destination)
+    })
+  if (own) drawLink()
+  else tagged(press, group, tag, drawLink)
 }
 
 function tagged(press: Press, group: Group, tag: Tag | undefined, inside: () => void): void {
@@ -44,11 +37,21 @@ function tagged(press: Press, group: Group, tag: Tag | undefined, inside: () => 
   else inside()
 }
 
-function drawPlaced(press: Press, group: Group): void {
+function annotate({ pdf, tags }: Press, group: Group, { alt = '' }: Tag, destination: string): void {
+  const box = boundsOf([group])
+  const structParent = tags.current()
+  if (!box || !structParent) return
+  tags.pause()
+  const [width, height] = [round(box.right - box.left), round(box.bottom - box.top)]
+  const Contents = new String(printable(alt))
+  pdf.goTo(round(box.left), round(box.top), width, height, destination, { structParent, Contents })
+}
+
+function drawPlaced(press: Press, group: Group, inside: Inside): void {
   const { pdf, tags, origin } = press
   const { offset, clip } = group
   if (!offset && !clip) {
-    drawMarks(press, group)
+    drawSeen(press, group, inside)
     return
   }
   tags.pause()
@@ -59,18 +62,15 @@ function drawPlaced(press: Press, group: Group): void {
     pdf.clip()
   }
   const moved = offset ? { x: origin.x + offset.x, y: origin.y + offset.y } : origin
-  drawMarks({ ...press, origin: moved }, group)
+  drawSeen({ ...press, origin: moved }, group, inside)
   tags.pause()
   pdf.restore()
 }
 
-function drawMarks(press: Press, { marks, opacity = 1 }: Group): void {
-  const draw = () => {
-    for (const mark of marks) drawMark(press, mark)
-  }
+function drawSeen(press: Press, { marks, opacity = 1 }: Group, inside: Inside): void {
   const box = opacity === 1 ? undefined : boundsOf(marks)
-  if (box) press.tags.words(() => translucent(press.pdf, round(opacity), box, draw))
-  else draw()
+  if (box) press.tags.words(() => translucent(press.pdf, round(opacity), box, () => inside(press)))
+  else inside(press)
 }
 
 function pageBox({ origin }: Press, group: Group): PageBox | undefined {

@@ -1,24 +1,11 @@
-import type { Fill, Mark, PathStep, Pen, Point } from '../../sheets/index.ts'
-import type { Fonts } from '../fonts/index.ts'
+import type { Fill, Mark, Pen } from '../../sheets/index.ts'
 import { round } from '../round.ts'
 import { seen } from '../seen.ts'
 import { drawGroup } from './draw-group.ts'
 import { drawText } from './draw-text.ts'
 import type { Pdf } from './pdfkit.ts'
-import type { Structure } from './structure.ts'
-
-/** What every mark is drawn with. */
-export interface Press {
-  readonly pdf: Pdf
-  readonly fonts: Fonts
-  readonly tags: Structure
-  /** The name of each page's destination, by the page's id. */
-  readonly destinations: ReadonlyMap<string, string>
-  /** The ink as it is printed: that of the paper is left bare. */
-  readonly ink: (ink: string) => string
-  /** How far the groups around have moved what is drawn, in millimetres. */
-  readonly origin: Point
-}
+import type { Press } from './press.ts'
+import { traceLine, tracePath } from './trace.ts'
 
 /** Draws a mark at its place in the page and in the reading order. */
 export function drawMark(press: Press, mark: Mark): void {
@@ -37,30 +24,13 @@ export function drawMark(press: Press, mark: Mark): void {
       drawText(press, mark)
       break
     case 'group':
-      drawGroup(press, mark)
+      drawGroup(press, mark, moved => {
+        for (const inner of mark.marks) drawMark(moved, inner)
+      })
       break
     default:
       never(mark)
   }
-}
-
-/** Traces a path without inking it. */
-export function tracePath(pdf: Pdf, steps: readonly PathStep[]): void {
-  for (const [letter, ...numbers] of steps) {
-    const [a = 0, b = 0, c = 0, d = 0, x = 0, y = 0] = numbers.map(round)
-    if (letter === 'M') pdf.moveTo(a, b)
-    else if (letter === 'L') pdf.lineTo(a, b)
-    else if (letter === 'C') pdf.bezierCurveTo(a, b, c, d, x, y)
-    else pdf.closePath()
-  }
-}
-
-function traceLine(pdf: Pdf, { points, closed = false }: Extract<Mark, { kind: 'line' }>): void {
-  points.forEach(({ x, y }, index) => {
-    if (index === 0) pdf.moveTo(round(x), round(y))
-    else pdf.lineTo(round(x), round(y))
-  })
-  if (closed) pdf.closePath()
 }
 
 function drawCircle(press: Press, circle: Extract<Mark, { kind: 'circle' }>): void {

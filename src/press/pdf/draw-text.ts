@@ -3,7 +3,8 @@ import { featuresOf } from '../fonts/index.ts'
 import { round } from '../round.ts'
 import { checkWidth, textStart } from '../text-start.ts'
 import { printable } from '../words.ts'
-import { type Press, tracePath } from './draw-mark.ts'
+import type { Press } from './press.ts'
+import { tracePath } from './trace.ts'
 
 /** Words on their baseline, over their halo. */
 export function drawText(press: Press, mark: TextMark): void {

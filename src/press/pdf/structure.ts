@@ -14,7 +14,8 @@ export interface Structure {
   within(tag: Tag, box: () => PageBox | undefined, inside: () => void): void
   /** The element of the innermost open tag, if anything has been drawn in it. */
   current(): Element | undefined
-  isArtifact(): boolean
+  /** Whether what is drawn here under this tag, or under none, would be an artifact. */
+  isArtifact(tag: Tag | undefined): boolean
   /** Ends marked content, which must not go on over a change of page or of the graphics state. */
   pause(): void
   end(): void
@@ -92,7 +93,8 @@ export function structure(pdf: Pdf): Structure {
       if (tag.role === 'Link') here.element?.end()
     },
     current: () => open?.element,
-    isArtifact: () => readable(open) === undefined,
+    isArtifact: tag =>
+      tag ? tag.role === 'Artifact' || (open !== undefined && !readable(open)) : !readable(open),
     pause,
     end: () => root.end(),
   }

@@ -1,12 +1,13 @@
 import type { PaperDocument, Sheet, Tag } from '../../sheets/index.ts'
 import type { Fonts } from '../fonts/index.ts'
 import { hex } from '../ink.ts'
-import { drawMark, type Press } from './draw-mark.ts'
+import { drawMark } from './draw-mark.ts'
 import { openPdf } from './open-pdf.ts'
 import { addOutline } from './outline.ts'
 import { labelPages } from './page-labels.ts'
 import { pointsPerMillimetre } from './page-scale.ts'
 import type { Pdf } from './pdfkit.ts'
+import type { Press } from './press.ts'
 import { structure } from './structure.ts'
 
 /** A document as a tagged PDF 1.7: its pages in order, its outline, its page labels. */

@@ -1,18 +1,12 @@
 import type { Container, Element } from '@svgdotjs/svg.js'
-import type { Fill, Mark, PathStep, Pen } from '../../sheets/index.ts'
-import type { Fonts } from '../fonts/index.ts'
+import type { Fill, Mark, Pen } from '../../sheets/index.ts'
 import { hex } from '../ink.ts'
 import { round } from '../round.ts'
 import { seen } from '../seen.ts'
 import { drawGroup } from './draw-group.ts'
 import { drawText } from './draw-text.ts'
-import type { Identify } from './identify.ts'
-
-/** What every mark of one drawing is drawn with. */
-export interface Drawing {
-  readonly fonts: Fonts
-  readonly identify: Identify
-}
+import type { Drawing } from './drawing.ts'
+import { pathData } from './path-data.ts'
 
 /** Draws a mark into its parent, in the order of the sheet. */
 export function drawMark(parent: Container, mark: Mark, drawing: Drawing): void {
@@ -30,16 +24,13 @@ export function drawMark(parent: Container, mark: Mark, drawing: Drawing): void 
       drawText(parent, mark, drawing)
       break
     case 'group':
-      drawGroup(parent, mark, drawing)
+      drawGroup(parent, mark, drawing, g => {
+        for (const inner of mark.marks) drawMark(g, inner, drawing)
+      })
       break
     default:
       never(mark)
   }
-}
-
-/** A path as SVG writes it. */
-export function pathData(steps: readonly PathStep[]): string {
-  return steps.map(([letter, ...numbers]) => letter + numbers.map(round).join(' ')).join('')
 }
 
 function drawLine(parent: Container, { points, closed = false }: Extract<Mark, { kind: 'line' }>): Element {

@@ -4,7 +4,7 @@ import { faceFiles } from '../fonts/index.ts'
 import { hex } from '../ink.ts'
 import { round } from '../round.ts'
 import { checkWidth, textStart } from '../text-start.ts'
-import type { Drawing } from './draw-mark.ts'
+import type { Drawing } from './drawing.ts'
 import { families } from './families.ts'
 
 /** Words on their baseline; under them, where they have a halo, a stroked copy that nobody reads aloud. */

@@ -1,0 +1,17 @@
+import type { Point } from '../../sheets/index.ts'
+import type { Fonts } from '../fonts/index.ts'
+import type { Pdf } from './pdfkit.ts'
+import type { Structure } from './structure.ts'
+
+/** What every mark is drawn with. */
+export interface Press {
+  readonly pdf: Pdf
+  readonly fonts: Fonts
+  readonly tags: Structure
+  /** The name of each page's destination, by the page's id. */
+  readonly destinations: ReadonlyMap<string, string>
+  /** The ink as it is printed: that of the paper is left bare. */
+  readonly ink: (ink: string) => string
+  /** How far the groups around have moved what is drawn, in millimetres. */
+  readonly origin: Point
+}
