@@ -12,6 +12,8 @@ await build({
   platform: 'node',
   target: 'node20',
   format: 'esm',
+  // Commander is CommonJS and asks for Node's own modules by require.
+  banner: { js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);" },
   minifySyntax: true,
   legalComments: 'linked',
   // Commander is CommonJS and asks for Node's modules by `require`, which a module has not by itself.
