@@ -1,0 +1,1 @@
+export { deckChart } from './deck-chart.ts'
