@@ -3,6 +3,7 @@ import type { Mark } from '../sheet.ts'
 import { cautionMarkWidth, numberedCaution } from './caution-mark.ts'
 import { type Block, flow, setLines, words } from './flow.ts'
 import { across, type OrderSetting } from './order-layout.ts'
+import { curled } from './order-names.ts'
 import { tagged } from './tagged.ts'
 import { black, rule, type } from './type.ts'
 
@@ -59,7 +60,11 @@ function cautionItem(number: number, { book, cautions }: OrderSetting): readonly
 // What the bosun wrote beside the numbered cautions stands with them, without the sign.
 function mindItem(mind: string, { book }: OrderSetting): Item {
   const { ruler } = book.setting
-  const lines = flow([words('Mind: ', type.cautionShort), words(`${mind} `, mindType)], measure, ruler)
+  const lines = flow(
+    [words('Mind: ', type.cautionShort), words(`${curled(mind)} `, mindType)],
+    measure,
+    ruler,
+  )
   return {
     width: Math.max(0, ...lines.map(({ width }) => width)),
     lines: lines.length,

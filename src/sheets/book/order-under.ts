@@ -6,6 +6,7 @@ import { type Block, flow, setLines, words } from './flow.ts'
 import type { Entry } from './order-entry.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { entriesSet, entryWidth, type ListColumn, lineItem } from './order-lines.ts'
+import { curled } from './order-names.ts'
 import { tagged } from './tagged.ts'
 import { black, leading, type } from './type.ts'
 
@@ -102,7 +103,11 @@ function aloftPart({ aloft }: OrderPhase, set: OrderSetting): readonly Part[] {
       isBlock: false,
       draw: y => {
         const text = setLines(
-          flow([words(`${number}${aloft.work} `, type.working)], across.right - across.under.address, ruler),
+          flow(
+            [words(`${number}${curled(aloft.work)} `, type.working)],
+            across.right - across.under.address,
+            ruler,
+          ),
           { x: across.under.address, y },
           leading.working,
           ruler,
@@ -116,7 +121,7 @@ function aloftPart({ aloft }: OrderPhase, set: OrderSetting): readonly Part[] {
 function doneRow(until: string | undefined, report: string | undefined, y: number, set: OrderSetting): Block {
   const { ruler } = set.book.setting
   const measure = across.right - across.under.address
-  const lines = until === undefined ? [] : flow([words(`${until} `, type.working)], measure, ruler)
+  const lines = until === undefined ? [] : flow([words(`${curled(until)} `, type.working)], measure, ruler)
   const text = setLines(lines, { x: across.under.address, y }, leading.working, ruler)
   const said = until === undefined ? [] : [tagged('P', [labelAt('done when', y, set), ...text.marks])]
   if (report === undefined) return { ...text, marks: said }
@@ -157,4 +162,4 @@ export function spokenWidth(label: 'answer' | 'report', speech: string, { book }
 }
 
 /** Speech between quotation marks. */
-export const quoted = (speech: string): string => `“${speech}”`
+export const quoted = (speech: string): string => `“${curled(speech)}”`

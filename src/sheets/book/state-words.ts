@@ -1,7 +1,7 @@
 import type { Order, OrderPhase, StationHands } from '../../evolve/index.ts'
 import type { Book } from './book.ts'
 import { type Piece, words } from './flow.ts'
-import { lineInOrder, listed, plural, raised } from './order-names.ts'
+import { curled, lineInOrder, listed, plural, raised } from './order-names.ts'
 import { type } from './type.ts'
 
 /** What stands under the title of an order: the state it begins from, the hands it wants, who works what. */
@@ -10,7 +10,7 @@ export function stateWords(order: Order, book: Book): readonly Piece[] {
 }
 
 const plain = (sentence: string | undefined): readonly Piece[] =>
-  sentence === undefined || sentence === '' ? [] : [words(`${sentence} `, type.text)]
+  sentence === undefined || sentence === '' ? [] : [words(`${curled(sentence)} `, type.text)]
 
 interface Want {
   readonly phase: OrderPhase

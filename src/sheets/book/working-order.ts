@@ -7,7 +7,7 @@ import type { Block } from './flow.ts'
 import { words } from './flow.ts'
 import { orderHead } from './order-head.ts'
 import { across, type OrderSetting, paces } from './order-layout.ts'
-import { lowered } from './order-names.ts'
+import { curled, lowered } from './order-names.ts'
 import { orderPhase } from './order-phase.ts'
 import { type Bookmark, live, type PageBody } from './page.ts'
 import { orderKey } from './page-key.ts'
@@ -139,7 +139,7 @@ function orderPage(
     y = block.bottom
   }
   if (!isLast || order.jams === undefined) return { marks, bottom: y, lines: phases.length }
-  const pieces = [words('If it jams: ', type.textStrong), words(`${order.jams} `, type.text)]
+  const pieces = [words('If it jams: ', type.textStrong), words(`${curled(order.jams)} `, type.text)]
   const jams = paragraph(pieces, y + set.pace.order, set.book.setting.ruler)
   return { marks: [...marks, ...jams.marks], bottom: jams.bottom, lines: phases.length }
 }
