@@ -20,7 +20,7 @@ import type { PinName } from './pin-name.ts'
 import { blankRail, keyRail } from './rail-drawing.ts'
 import { chartOpenings, pageSide, type Tier } from './rail-tiers.ts'
 import { sideMark } from './side-mark.ts'
-import { figure } from './tagged.ts'
+import { artifact, figure } from './tagged.ts'
 import { rule, type } from './type.ts'
 
 /**
@@ -140,7 +140,8 @@ function chartTitle(
   const head = pageTitle(title, ruler, baseline)
   if (!hasSide) return head.marks
   const x = ruler(title, type.title) + 3.4
-  return [...head.marks, ...sideMark(side === 'port' ? 'P' : 'S', { x, y: baseline - 0.4 }, 15, ruler)]
+  const mark = sideMark(side === 'port' ? 'P' : 'S', { x, y: baseline - 0.4 }, 15, ruler)
+  return [...head.marks, artifact(mark)]
 }
 
 // Two lines at most: the names of the pins stand below them.

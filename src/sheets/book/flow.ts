@@ -39,14 +39,23 @@ export function wrap(text: string, type: Typeface, measure: number, ruler: Ruler
 export function flow(pieces: readonly Piece[], measure: number, ruler: Ruler): readonly SetLine[] {
   const lines: SetLine[] = []
   let line: readonly Piece[] = []
+  let filled = 0
   for (const unit of units(pieces).flatMap(whole => broken(whole, measure, ruler))) {
-    const longer = joined([...line, ...unit])
-    const full = lineWidth(longer, ruler) > measure && line.length > 0
-    if (full) lines.push(closed(line, ruler))
-    line = full ? joined(unit) : longer
+    const isFull = line.length > 0 && !fits(line, filled, unit, measure, ruler)
+    if (isFull) lines.push(closed(line, ruler))
+    line = joined(isFull ? unit : [...line, ...unit])
+    filled = (isFull ? 0 : filled) + runWidth(unit, ruler)
   }
   if (line.length > 0) lines.push(closed(line, ruler))
   return lines
+}
+
+// The sum of the words' widths leaves out only the kerning between them, so the whole line is measured only
+// where it comes close to full.
+function fits(line: readonly Piece[], filled: number, unit: Unit, measure: number, ruler: Ruler): boolean {
+  const sum = filled + lineWidth(unit, ruler)
+  if (Math.abs(sum - measure) > 0.4) return sum < measure
+  return lineWidth(joined([...line, ...unit]), ruler) <= measure
 }
 
 /** The marks of one line, from the left end of its baseline. Words of one type stand in one mark. */
@@ -154,9 +163,12 @@ function joined(pieces: readonly Piece[]): readonly Piece[] {
 const pieceWidth = (piece: Piece, ruler: Ruler): number =>
   piece.kind === 'drawn' ? piece.width : ruler(piece.words, piece.type)
 
+const runWidth = (pieces: readonly Piece[], ruler: Ruler): number =>
+  pieces.reduce((total, piece) => total + pieceWidth(piece, ruler), 0)
+
 // The space at a line's end takes no room.
 function lineWidth(pieces: readonly Piece[], ruler: Ruler): number {
-  return trimmed(pieces).reduce((total, piece) => total + pieceWidth(piece, ruler), 0)
+  return runWidth(trimmed(pieces), ruler)
 }
 
 function trimmed(pieces: readonly Piece[]): readonly Piece[] {

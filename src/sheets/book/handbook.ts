@@ -7,6 +7,7 @@ import type { Book } from './book.ts'
 import { bound } from './bound.ts'
 import { notesPage } from './end-pages.ts'
 import { leafOf, outlineOf, type PageBody } from './page.ts'
+import { remembering } from './remembering.ts'
 import { bookSections } from './sections.ts'
 import { stationLines } from './station-lines.ts'
 import { stationStem } from './station-stem.ts'
@@ -19,8 +20,9 @@ export function stationHandbook(
   rig: Rig,
   figures: Figures,
   station: Station,
-  setting: Setting,
+  given: Setting,
 ): Found<PaperDocument> {
+  const setting = { ...given, ruler: remembering(given.ruler) }
   const lines = stationLines(rig, station)
   const blind: Book = { rig, figures, station, setting, lines, pageOf: () => undefined, pageCount: undefined }
   const draft = inOrder(bookSections(blind).value, blind)
