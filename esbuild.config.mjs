@@ -16,8 +16,6 @@ await build({
   banner: { js: "import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(import.meta.url);" },
   minifySyntax: true,
   legalComments: 'linked',
-  // Commander is CommonJS and asks for Node's modules by `require`, which a module has not by itself.
-  banner: { js: "import{createRequire as requireFrom}from'node:module';const require=requireFrom(import.meta.url);" },
   chunkNames: 'parts/[name]-[hash]',
   external: ['pdfkit', 'fontkit', 'svgdom', '@svgdotjs/svg.js', 'harfbuzzjs', 'harfbuzzjs/*', 'fflate', 'uqr'],
 })
