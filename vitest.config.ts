@@ -1,5 +1,11 @@
 import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'], exclude: ['tests/outside/**', 'node_modules/**'] },
+  test: {
+    // Whole runs of the command share a small machine with the other tests.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/outside/**', 'node_modules/**'],
+  },
 })

@@ -73,8 +73,17 @@ export function gather(files: Files, entry: Source, entryPath = entry.name): Fou
 
   const place: FilePlace = { shelf: 'vessel', path: entryPath }
   take(entry, place, [keyOf(place)])
+  if (pages.length === 0 && findings.length === 0) findings.push(empty(entry))
   return { value: { pages, sources }, findings }
 }
+
+const empty = ({ name }: Source): Finding =>
+  fileFinding(
+    'file/empty',
+    { source: name, start: 0, end: 0 },
+    'There is nothing in this text.',
+    'Begin with a page, as in "vessel Tern", and "masts" below it.',
+  )
 
 const keyOf = ({ shelf, path }: FilePlace) => `${shelf}: ${path}`
 
