@@ -36,42 +36,65 @@ export function deckNames(
   ruler: Ruler,
 ): DeckNames {
   const masts = rig.masts.flatMap(mast => (mast.foot ? [{ mast, at: layout.onSheet(mast.foot.x, 0) }] : []))
-  const taken: Rect[] = [
+  const standing = rig.deck
+    .filter(thing => !isRaisedDeck(thing))
+    .map(thing => ({ thing, box: thingBox(thing, layout) }))
+  const barred = standing.map(({ box }) => grown(box, 0.3))
+  const lettering = letteringOn(layout, [
     ...rails.map(({ bounds }) => bounds),
     ...masts.map(({ mast, at }) => grown(rect(at.x, at.y, at.x, at.y), mastRadius(mast, layout.scale) + 1)),
-  ]
+  ])
+  for (const rail of rails.filter(each => each.numbered !== undefined)) {
+    lettering.place(`the numbers of ${rail.rail.code}`, numberPlaces(rail, ruler), [], rail.bounds)
+  }
+  for (const rail of rails) lettering.place(rail.rail.code, codePlaces(rail, layout, ruler))
+  for (const { mast, at } of masts) lettering.place(mast.label, mastPlaces(mast, at, layout, ruler), barred)
+  for (const thing of rig.deck.filter(isRaisedDeck))
+    lettering.place(thing.label, deckPlaces(thing, layout, ruler), barred)
+  for (const { thing, box } of standing) {
+    const others = standing.filter(other => other.thing !== thing && !isUnder(other.box, box))
+    lettering.place(
+      thing.label,
+      thingPlaces(thing, box, ruler),
+      others.map(other => grown(other.box, 0.3)),
+    )
+  }
+  return lettering
+}
+
+/** Lettering that grows name by name; `taken` is what stands on the deck before any. */
+function letteringOn(layout: ChartLayout, taken: Rect[]) {
   const marks: Mark[] = []
   const homeless: string[] = []
-  const place = (what: string, places: readonly Lettered[], barred: readonly Rect[] = []) => {
-    const free = places.find(
-      ({ box }) => ![...taken, ...barred].some(other => rectsMeet(grown(box, 0.25), other)),
-    )
-    if (free) {
-      taken.push(free.box)
-      marks.push(...free.marks)
-    } else homeless.push(what)
+  const place = (what: string, places: readonly Lettered[], barred: readonly Rect[] = [], own?: Rect) => {
+    const isFree = (box: Rect) =>
+      ![...taken, ...barred].some(other => other !== own && rectsMeet(grown(box, 0.25), other))
+    const free = places.find(({ box }) => isClearOfEdge(box, layout) && isFree(box))
+    if (!free) {
+      homeless.push(what)
+      return
+    }
+    taken.push(free.box)
+    marks.push(...free.marks)
   }
-  for (const rail of rails) {
-    if (rail.numbered) place(`the numbers of ${rail.rail.code}`, numberPlaces(rail, ruler))
-  }
-  for (const rail of rails) place(rail.rail.code, codePlaces(rail, layout, ruler))
-  const things = rig.deck.filter(thing => !isRaisedDeck(thing)).map(thing => thingBox(thing, layout))
-  const noText = things.map(box => grown(box, 0.3))
-  for (const { mast, at } of masts) place(mast.label, mastPlaces(mast, at, layout, ruler), noText)
-  for (const thing of rig.deck) {
-    const box = thingBox(thing, layout)
-    if (isRaisedDeck(thing)) place(thing.label, deckPlaces(thing, layout, ruler), noText)
-    else
-      placeThing(
-        thing,
-        box,
-        noText.filter(other => !rectsMeet(other, grown(box, -0.2))),
-      )
-  }
-  function placeThing(thing: DeckThing, box: Rect, others: readonly Rect[]) {
-    place(thing.label, thingPlaces(thing, box, ruler), others)
-  }
-  return { marks, homeless }
+  return { marks, homeless, place }
+}
+
+const isUnder = (below: Rect, box: Rect): boolean =>
+  below.left <= box.left && below.right >= box.right && below.top <= box.top && below.bottom >= box.bottom
+
+/** Whether a box lies clear of her edge, so that no letter is written over the hull's line. */
+function isClearOfEdge(
+  { left, right, top, bottom }: Rect,
+  { hull, paper, scale, onSheet }: ChartLayout,
+): boolean {
+  if (!hull || scale === undefined) return true
+  const stemY = onSheet(hull.stem, 0).y
+  const halfAt = (y: number) => (hull.halfBreadth(hull.stem + ((y - stemY) * scale) / 1000) * 1000) / scale
+  const narrow = Math.min(halfAt(top), halfAt(bottom)) - 0.6
+  const wide = Math.max(halfAt(top), halfAt(bottom)) + 0.6
+  const [from, to] = [left - paper.width / 2, right - paper.width / 2]
+  return (from > -narrow && to < narrow) || from > wide || to < -wide
 }
 
 const middleOfRect = ({ left, right, top, bottom }: Rect): Point => ({
@@ -102,8 +125,8 @@ function level(words: string, middle: Point, type: Typeface, ruler: Ruler, halo?
 
 /** Numbers of an inboard rail, fanned where its pins stand closer than the type. */
 function numberPlaces(rail: DeckRail, ruler: Ruler): readonly Lettered[] {
-  return [7.4, 5.4, 9.4, 12].map(out =>
-    rail.numbered === 'below' ? numbersBelow(rail, ruler, out - 3.4) : numbersBeside(rail, ruler, out),
+  return [5.8, 7.4, 4.6, 9.4, 12].map(out =>
+    rail.numbered === 'below' ? numbersBelow(rail, ruler, out - 1.8) : numbersBeside(rail, ruler, out),
   )
 }
 
@@ -201,7 +224,9 @@ function codePlaces(rail: DeckRail, { paper }: ChartLayout, ruler: Ruler): reado
     return [beside(-1, 0.9, bounds.bottom + 2.2), beside(-1, 1.2), beside(1, 1.2), beside(-1, 4)]
   if (numbered) {
     const hand = numbered === 'left' ? -1 : 1
-    return [11, 9, 13, 16].map(away => beside(hand, away)).concat(upright(middle, bounds, code, type, ruler))
+    return [7.4, 8.6, 9.8, 11, 13, 16]
+      .map(away => beside(hand, away))
+      .concat(upright(middle, bounds, code, type, ruler))
   }
   const inboard = middle.x < paper.width / 2 ? 1 : -1
   const along =
