@@ -1,4 +1,5 @@
 import { fitted } from './book/flow.ts'
+import { tagged } from './book/tagged.ts'
 import { ink, weight } from './ink.ts'
 import { lettered } from './lettered.ts'
 import type { Rect } from './plane.ts'
@@ -25,8 +26,15 @@ const vesselTypes: readonly Typeface[] = [27, 24, 22, 20, 18, 16, 14].map(size =
   size,
 }))
 
-/** A cartouche hung from its upper left corner, with the room it takes. */
-export function cartouche(words: Cartouche, at: Point, ruler: Ruler): { mark: Mark; bounds: Rect } {
+/** A cartouche as it stands: its mark, the room it takes, and the same room in two blocks, name and remarks. */
+export interface SetCartouche {
+  readonly mark: Mark
+  readonly bounds: Rect
+  readonly blocks: readonly Rect[]
+}
+
+/** A cartouche hung from its upper left corner. */
+export function cartouche(words: Cartouche, at: Point, ruler: Ruler): SetCartouche {
   const name = fitted(words.vessel, vesselTypes, mostWidth, ruler)
   const width = Math.max(ruler(name.words, name.type), 40)
   const rig = words.rig && fitted(capitalised(words.rig), [plateType.rig, plateType.title], mostWidth, ruler)
@@ -45,19 +53,25 @@ export function cartouche(words: Cartouche, at: Point, ruler: Ruler): { mark: Ma
     y += line.drop
     return lettered(ruler, { x: at.x, y }, line.words, line.type, line.ink)
   })
-  const right = at.x + Math.max(width, ...written.map(line => line.width))
+  const remarks = written.reduce((most, line) => Math.max(most, line.width), 0)
+  const bounds = { left: at.x, top: at.y, right: at.x + Math.max(width, remarks), bottom: y + 1.5 }
+  const ruleY = at.y + 12
   return {
     mark: {
       kind: 'group',
       id: 'cartouche',
       title: words.vessel,
       marks: [
-        lettered(ruler, { x: at.x, y: at.y + 6.6 }, name.words, name.type, ink.ink),
+        tagged('H1', [lettered(ruler, { x: at.x, y: at.y + 6.6 }, name.words, name.type, ink.ink)]),
         ...rule({ x: at.x, y: at.y + 11 }, width, words.errors, ruler),
-        ...written,
+        ...written.map(line => tagged('P', [line])),
       ],
     },
-    bounds: { left: at.x, top: at.y, right, bottom: y + 1.5 },
+    bounds,
+    blocks: [
+      { ...bounds, right: at.x + width, bottom: ruleY },
+      { ...bounds, right: at.x + remarks, top: ruleY },
+    ],
   }
 }
 
@@ -87,7 +101,7 @@ function rule({ x, y }: Point, width: number, errors: number, ruler: Ruler): rea
   ] as const
   return [
     ...sides.flatMap(([a, b]) => [line(a, b, 0, weight.d), line(a, b, 0.75, weight.a)]),
-    lettered(ruler, { x: from, y: y + 1.3 }, words, plateType.unsound, ink.ink),
+    tagged('P', [lettered(ruler, { x: from, y: y + 1.3 }, words, plateType.unsound, ink.ink)]),
   ]
 }
 

@@ -1,3 +1,4 @@
+import { tagged } from './book/tagged.ts'
 import { ink, weight } from './ink.ts'
 import { lettered } from './lettered.ts'
 import { type Rect, rect } from './plane.ts'
@@ -29,7 +30,7 @@ export function keyMarks(
     const box = rect(at.x, middle - sampleHeight / 2, at.x + sampleWidth, middle + sampleHeight / 2)
     return [
       ...sample(box),
-      lettered(ruler, { x: at.x + wordsAt, y: baseline }, words, plateType.key, ink.ink),
+      tagged('P', [lettered(ruler, { x: at.x + wordsAt, y: baseline }, words, plateType.key, ink.ink)]),
     ]
   })
   return {
@@ -46,7 +47,9 @@ export function keyMarks(
 /** A small heading and the thin rule under it. */
 export function headed(heading: string, at: Point, width: number, ruler: Ruler): readonly Mark[] {
   return [
-    lettered(ruler, { x: at.x, y: at.y + 2.2 }, heading.toLowerCase(), plateType.heading, ink.ink),
+    tagged('H2', [
+      lettered(ruler, { x: at.x, y: at.y + 2.2 }, heading.toLowerCase(), plateType.heading, ink.ink),
+    ]),
     {
       kind: 'line',
       points: [

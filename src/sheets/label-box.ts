@@ -24,6 +24,9 @@ export function labelCorners({ middle, width, height, angle }: LabelBox): readon
 
 /** Whether two label boxes overlap: no line along a side of either parts them. */
 export function labelBoxesMeet(a: LabelBox, b: LabelBox): boolean {
+  // Boxes further apart than their circles cannot meet: most pairs are done here.
+  const apart = Math.hypot(a.middle.x - b.middle.x, a.middle.y - b.middle.y)
+  if (apart >= (Math.hypot(a.width, a.height) + Math.hypot(b.width, b.height)) / 2) return false
   const [as, bs] = [labelCorners(a), labelCorners(b)]
   return [a.angle, a.angle + Math.PI / 2, b.angle, b.angle + Math.PI / 2].every(angle => {
     const axis = { x: Math.cos(angle), y: Math.sin(angle) }

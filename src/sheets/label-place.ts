@@ -1,6 +1,16 @@
 import { isInside, type Shape, shapeOf } from './clip.ts'
 import { type LabelBox, labelBoxesMeet } from './label-box.ts'
-import { type Rect, rect, rectsMeet, type Stretch, stretches, stretchMeetsRect, turned } from './plane.ts'
+import {
+  boundsOf,
+  grown,
+  type Rect,
+  rect,
+  rectsMeet,
+  type Stretch,
+  stretches,
+  stretchMeetsRect,
+  turned,
+} from './plane.ts'
 import type { Point } from './sheet.ts'
 
 /** One way of setting a label: its room, how it is turned, and what it costs to set it so. */
@@ -51,7 +61,7 @@ export interface PlacedLabel<Form extends LabelForm> {
 
 /** What the corners of a label cost, and its distance from home for each millimetre along and across its lines. */
 const price = { outside: 60, underNearer: 45, along: 0.22, across: 0.3 } as const
-const mostPlaces = 6000
+const mostPlaces = 2500
 
 /** The cheapest place of the cheapest form; undefined only where there is no form. */
 export function placeLabel<Form extends LabelForm>(
@@ -81,7 +91,11 @@ interface TurnedGround {
   readonly angle: number
   readonly within: Shape
   readonly nearer: readonly Shape[]
-  readonly obstacles: readonly { readonly stretches: readonly Stretch[]; readonly reach: Rect; readonly of: Obstacle }[]
+  readonly obstacles: readonly {
+    readonly stretches: readonly Stretch[]
+    readonly reach: Rect
+    readonly of: Obstacle
+  }[]
   readonly taken: readonly TakenBox[]
   readonly home: Point
   readonly grid: readonly Place[]
@@ -96,14 +110,17 @@ function turnedGround(ground: LabelGround, angle: number): TurnedGround {
   const level = (point: Point) => turned(point, -angle)
   const within = shapeOf(ground.within.points.map(level))
   const home = level(ground.home)
-  const obstacles = ground.obstacles.map(of => {
-    const parts = stretches(of.points.map(level))
-    return { stretches: parts, reach: reachOf(parts), of }
+  const near = ground.obstacles.filter(({ points }) => rectsMeet(reachOf(points), ground.within.bounds))
+  const obstacles = near.map(of => {
+    const points = of.points.map(level)
+    return { stretches: stretches(points), reach: reachOf(points), of }
   })
   return {
     angle,
     within,
-    nearer: ground.nearer.map(shape => shapeOf(shape.points.map(level))),
+    nearer: ground.nearer
+      .filter(({ bounds }) => rectsMeet(bounds, ground.within.bounds))
+      .map(shape => shapeOf(shape.points.map(level))),
     obstacles: obstacles.filter(({ reach }) => rectsMeet(reach, within.bounds)),
     taken: ground.taken,
     home,
@@ -111,12 +128,10 @@ function turnedGround(ground: LabelGround, angle: number): TurnedGround {
   }
 }
 
-function reachOf(parts: readonly Stretch[]): Rect {
-  const xs = parts.flatMap(([a, b]) => [a.x, b.x])
-  const ys = parts.flatMap(([a, b]) => [a.y, b.y])
-  const least = (ns: readonly number[]) => ns.reduce((a, b) => Math.min(a, b), Infinity) - 1e-9
-  const most = (ns: readonly number[]) => ns.reduce((a, b) => Math.max(a, b), -Infinity) + 1e-9
-  return rect(least(xs), least(ys), most(xs), most(ys))
+/** The obstacle's extent, a hair wider, so that a level or an upright line has one too. */
+function reachOf(points: readonly Point[]): Rect {
+  const bounds = boundsOf(points) ?? rect(0, 0, 0, 0)
+  return grown(bounds, 1e-9)
 }
 
 /** Places on a grid of 1 mm (wider in a very large sail) about home, the nearest first. */
@@ -141,7 +156,10 @@ function gridAbout(home: Point, bounds: Rect): readonly Place[] {
 
 const alongStep = 0.8
 
-function placesOf({ along, height, width }: LabelForm, { grid, home, angle }: TurnedGround): readonly Place[] {
+function placesOf(
+  { along, height, width }: LabelForm,
+  { grid, home, angle }: TurnedGround,
+): readonly Place[] {
   if (!along) return grid
   const [a, b] = [turned(along.line[0], -angle), turned(along.line[1], -angle)]
   const y = a.y + Math.sign(home.y - a.y) * (along.gap + height / 2)

@@ -31,7 +31,8 @@ function feetAndInches(length: number): string {
   const inches = Math.round(Math.abs(length) / 0.0254)
   const sign = length < 0 && inches > 0 ? '−' : ''
   const feet = Math.floor(inches / 12)
-  return `${sign}${grouped(String(feet))} ft ${inches - feet * 12} in`
+  const rest = inches - feet * 12
+  return feet === 0 ? `${sign}${rest} in` : `${sign}${grouped(String(feet))} ft ${rest} in`
 }
 
 /** A number with so many decimals, thousands grouped by commas and a true minus. */

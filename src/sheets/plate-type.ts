@@ -16,7 +16,7 @@ export const plateType = {
   scale: { face: 'Spectral', size: 9 },
   barNumber: { face: 'Fira Sans Condensed', size: 8, tabular: true },
   barUnit: { face: 'Spectral Italic', size: 8.5 },
-  sheetNumber: { face: 'Spectral SC Medium', size: 14, tracking: 0.04 },
+  sheetNumber: { face: 'Spectral SC Medium', size: 14, tracking: 0.04, tabular: true },
   digest: { face: 'Fira Sans Condensed SemiBold', size: 8 },
   mark: { face: 'Fira Sans Condensed SemiBold', size: 8 },
   dimension: { face: 'Spectral Italic', size: 9 },

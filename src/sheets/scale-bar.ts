@@ -25,7 +25,7 @@ export interface BarPlace {
  * upper edge; numbers stand above it, the unit beside it. It never takes more than the width.
  */
 export function scaleBar(scale: number, unit: BarUnit, { at, width }: BarPlace, ruler: Ruler): Mark {
-  const unitWidth = ruler(unit.words, plateType.barUnit) + 4
+  const unitWidth = ruler(unit.words, plateType.barUnit) + 2.6
   const { step, cells } = division(scale, unit, width - unitWidth)
   const cell = (step * unit.metres * 1000) / scale
   const fine = Array.from({ length: 5 }, (_, i) => ({ from: (i * cell) / 5, to: ((i + 1) * cell) / 5 }))

@@ -1,6 +1,7 @@
 import type { Figures } from '../reckon/index.ts'
 import type { Rig } from '../rig/index.ts'
 import { fitted } from './book/flow.ts'
+import { figure, tagged } from './book/tagged.ts'
 import { digestMark } from './digest-mark.ts'
 import { ink, weight } from './ink.ts'
 import { lettered } from './lettered.ts'
@@ -78,14 +79,15 @@ const padding = 3.2
 function rowMarks(cell: Rect, rows: readonly TitleRow[], column: number, ruler: Ruler): readonly Mark[] {
   const x = cell.left + padding
   const room = cell.right - x - column - padding
-  return rows.flatMap(({ label, value, isPart }, i) => {
+  return rows.map(({ label, value, isPart }, i) => {
     const y = cell.top + firstBaseline + i * leading
     const small = { ...plateType.bandValue, size: 8 }
     const shown = fitted(value, [plateType.bandValue, small], room, ruler)
-    return [
+    const words = [
       lettered(ruler, { x: isPart ? x + 2.4 : x, y }, label, plateType.bandLabel, ink.rig),
       lettered(ruler, { x: x + column, y }, shown.words, shown.type, ink.ink),
     ]
+    return tagged('P', words, { actual: `${label}: ${value}` })
   })
 }
 
@@ -104,14 +106,14 @@ function scaleMarks(cell: Rect, { rig, setting, plate, scale }: TitleBlock): Mar
   const bar = scaleBar(
     scale,
     feet ? feetOnBar : metresOnBar,
-    { at: { x, y: cell.top + 9.4 }, width: cell.right - x - padding },
+    { at: { x, y: cell.top + 9.4 }, width: cell.right - x - 1 },
     ruler,
   )
   return {
     kind: 'group',
     id: 'scale',
     marks: [
-      bar,
+      figure(`Scale bar in ${feet ? 'feet' : 'metres'}`, [bar]),
       line(`Scale 1 : ${scale} on ${plate.name}`, 17.4, plateType.scale, ink.ink),
       line(
         `Lengths in ${feet ? 'feet and inches' : 'metres'}. x aft of FP, z above waterline.`,
@@ -132,16 +134,27 @@ function digestMarks(cell: Rect, { ruler, imprint, sheetNumber }: Setting): Mark
   const top = cell.top + (cell.bottom - cell.top - digestSide) / 2
   const label = (words: string, y: number) =>
     lettered(ruler, { x, y: top + y }, words, plateType.bandLabel, ink.rig)
-  const number = sheetNumber ? `${sheetNumber.n} of ${sheetNumber.of}` : 'single'
+  const { n, of } = sheetNumber ?? { n: 1, of: 1 }
+  const digest = [
+    label('digest', 13.2),
+    lettered(ruler, { x, y: top + 17.1 }, imprint.digest, plateType.digest, ink.ink),
+  ]
   return {
     kind: 'group',
     id: 'sheet-number',
     marks: [
       ...(isSound ? [digestMark(imprint.digest, { x: left, y: top }, digestSide)] : []),
-      label('Sheet', 2.6),
-      lettered(ruler, { x, y: top + 8.6 }, number, plateType.sheetNumber, ink.ink),
-      label(isSound ? 'digest' : 'no digest: the rig has errors', 13.2),
-      ...(isSound ? [lettered(ruler, { x, y: top + 17.1 }, imprint.digest, plateType.digest, ink.ink)] : []),
+      tagged(
+        'P',
+        [
+          label('Sheet', 2.6),
+          lettered(ruler, { x, y: top + 8.6 }, `${n} of ${of}`, plateType.sheetNumber, ink.ink),
+        ],
+        { actual: `Sheet ${n} of ${of}` },
+      ),
+      isSound
+        ? tagged('P', digest, { actual: `Digest ${imprint.digest}` })
+        : tagged('P', [label('no digest: the rig has errors', 13.2)]),
     ],
   }
 }

@@ -14,6 +14,7 @@ export interface TitleRow {
 
 /** Area of all sail, of square sail and of fore-and-aft sail, and how many sails. */
 export function sailRows(rig: Rig, figures: Figures): readonly TitleRow[] {
+  if (rig.sails.length === 0) return [{ label: 'Sails', value: 'none recorded' }]
   const part = (kind: 'square' | 'fore-and-aft', label: string): readonly TitleRow[] =>
     rig.sails.some(sail => sail.kind === kind)
       ? [

@@ -1,12 +1,13 @@
 import type { Figures } from '../../reckon/index.ts'
 import type { Rig, Sail } from '../../rig/index.ts'
 import { fitted } from '../book/flow.ts'
+import { rowHead, tagged } from '../book/tagged.ts'
 import { ink, weight } from '../ink.ts'
 import { headed } from '../key.ts'
 import { lettered } from '../lettered.ts'
 import { areaWords } from '../measure-words.ts'
-import { plateType } from '../plate-type.ts'
 import { type Rect, rect } from '../plane.ts'
+import { plateType } from '../plate-type.ts'
 import type { Mark, Point } from '../sheet.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
 import { run } from './strokes.ts'
@@ -18,6 +19,8 @@ export interface TableForm {
   readonly height: number
   readonly columnWidth: number
   readonly rowsInColumn: number
+  /** From the left edge of a column to that of the next. */
+  readonly columnStep: number
 }
 
 const pitch = 3.62
@@ -45,8 +48,15 @@ export function tableForm(rig: Rig, columns: number, ruler: Ruler): TableForm {
     columnWidth,
     rowsInColumn,
     width: columns * columnWidth + (columns - 1) * gutter,
+    columnStep: columnWidth + gutter,
     height: firstRow + (rowsInColumn - 1) * pitch + gaps + 2.6,
   }
+}
+
+/** The table spread over the breadth: the room left over goes between its columns. */
+export function spread(form: TableForm, breadth: number): TableForm {
+  if (form.columns < 2 || breadth < form.width) return form
+  return { ...form, width: breadth, columnStep: (breadth - form.columnWidth) / (form.columns - 1) }
 }
 
 /** How often the mast changes down the list. */
@@ -70,8 +80,7 @@ export function areasTable(
   ruler: Ruler,
 ): { readonly mark: Mark; readonly bounds: Rect } {
   const rows = rowsOf(rig, figures)
-  const heading = `sail areas, ${unitOf(rig)}`
-  const marks: Mark[] = [...headed('sail areas', at, form.columns === 1 ? Math.max(form.width, 62) : form.width, ruler)]
+  const heading = headed('sail areas', at, Math.max(form.width, form.columns === 1 ? 62 : 0), ruler)
   const unit = lettered(
     ruler,
     { x: at.x + ruler('sail areas', plateType.heading) + 2.2, y: at.y + 2.2 },
@@ -80,15 +89,19 @@ export function areasTable(
     ink.rig,
   )
   let y = at.y + firstRow - pitch
-  rows.forEach((row, i) => {
+  const cells = rows.map((row, i) => {
     const column = Math.floor(i / form.rowsInColumn)
     const isTop = i % form.rowsInColumn === 0
     y = isTop ? at.y + firstRow : y + pitch + (row.begins && form.columns === 1 ? groupGap : 0)
-    const x = at.x + column * (form.columnWidth + gutter)
-    marks.push(rowMark(row, { x, y }, form.columnWidth, ruler))
+    return rowMark(row, { x: at.x + column * form.columnStep, y }, form.columnWidth, ruler)
   })
   return {
-    mark: { kind: 'group', id: 'sail-areas', title: heading, marks: [...marks, unit] },
+    mark: {
+      kind: 'group',
+      id: 'sail-areas',
+      title: `Sail areas, ${unitOf(rig)}`,
+      marks: [...heading, tagged('P', [unit]), tagged('Table', cells)],
+    },
     bounds: rect(at.x, at.y, at.x + form.width, at.y + form.height),
   }
 }
@@ -104,23 +117,11 @@ function rowMark({ area, name, isSum }: Row, { x, y }: Point, width: number, rul
     ],
     { ink: ink.rig, width: weight.a },
   )
-  return {
-    kind: 'group',
-    tag: { role: 'TR' },
-    marks: [
-      ...(isSum ? [rule] : []),
-      {
-        kind: 'group',
-        tag: { role: 'TD' },
-        marks: [lettered(ruler, { x: x + figuresAt, y }, area, figureType, ink.ink, { anchor: 'end' })],
-      },
-      {
-        kind: 'group',
-        tag: { role: 'TH', scope: 'Row' },
-        marks: [lettered(ruler, { x: x + namesAt, y }, shown.words, shown.type, ink.ink)],
-      },
-    ],
-  }
+  return tagged('TR', [
+    ...(isSum ? [rule] : []),
+    tagged('TD', [lettered(ruler, { x: x + figuresAt, y }, area, figureType, ink.ink, { anchor: 'end' })]),
+    rowHead([lettered(ruler, { x: x + namesAt, y }, shown.words, shown.type, ink.ink)]),
+  ])
 }
 
 function rowsOf(rig: Rig, figures: Figures): readonly Row[] {
@@ -141,11 +142,17 @@ function rowsOf(rig: Rig, figures: Figures): readonly Row[] {
   return [
     ...rows,
     ...rest,
-    { area: total, name: figures.total.known ? 'all sail' : 'all sail: not known', isSum: true, begins: false },
+    {
+      area: total,
+      name: figures.total.known ? 'all sail' : 'all sail: not known',
+      isSum: true,
+      begins: false,
+    },
   ]
 }
 
 /** The figure without its unit, which stands in the heading. */
 const bare = (words: string): string => words.replace(/ [^ ]+$/, '')
 
-const unitOf = ({ vessel }: Rig): string => areaWords(0 as Parameters<typeof areaWords>[0], vessel).replace(/^\S+ /, '')
+const unitOf = ({ vessel }: Rig): string =>
+  areaWords(0 as Parameters<typeof areaWords>[0], vessel).replace(/^\S+ /, '')

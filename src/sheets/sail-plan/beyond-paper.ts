@@ -1,7 +1,7 @@
 import type { Finding } from '../../findings/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import type { Span } from '../../text/index.ts'
-import { isSober } from './sober.ts'
+import { beyondAnyShip, isSober } from './sober.ts'
 
 /** A thing left off the plan because one of its measures is beyond any ship. */
 export interface LeftOff {
@@ -9,7 +9,7 @@ export interface LeftOff {
   readonly span: Span
 }
 
-/** Masts, spars, stays and sails with a measure of a kilometre and more. */
+/** Masts, spars, stays and sails with a measure beyond any ship. */
 export function beyondPaper({ masts, spars, standing, sails }: Rig): readonly LeftOff[] {
   return [...masts, ...spars, ...standing, ...sails].filter(thing => !isSoberThing(thing))
 }
@@ -20,7 +20,7 @@ export const leftOffFindings = (things: readonly LeftOff[]): readonly Finding[] 
     rule: 'sheet/beyond-paper',
     severity: 'warning',
     at: span,
-    message: `${label} has a measure of a kilometre or more, and is left off the sail plan.`,
+    message: `${label} has a measure of ${beyondAnyShip} m or more, and is left off the sail plan.`,
     remedy: 'See whether a unit or a decimal point is wrong.',
     related: [],
   }))

@@ -52,7 +52,16 @@ export function centreMarks(centres: Centres, rig: Rig, figures: Figures, ruler:
     ...leadMarks(centres, rig, figures, ruler),
     ...(effort ? [centre('centre-of-effort', 'Centre of effort', 'CE', effort, 'upper', ruler)] : []),
     ...(lateral
-      ? [centre('centre-of-lateral-resistance', 'Centre of lateral resistance', 'CLR', lateral, 'lower', ruler)]
+      ? [
+          centre(
+            'centre-of-lateral-resistance',
+            'Centre of lateral resistance',
+            'CLR',
+            lateral,
+            'lower',
+            ruler,
+          ),
+        ]
       : []),
   ]
 }
@@ -132,16 +141,21 @@ function leadMarks(
   const { metres, share } = lead.value
   const length = shortLength(Math.abs(metres) as typeof metres, vessel)
   const told = metres < 0 ? `effort ${length} abaft CLR` : `lead ${length}`
-  const words = share.known
-    ? `${told}, ${decimals(Math.abs(share.value) * 100, 1)} % of waterline`
-    : told
+  const words = share.known ? `${told}, ${decimals(Math.abs(share.value) * 100, 1)} % of waterline` : told
   const [left, right] = effort.x < lateral.x ? [effort, lateral] : [lateral, effort]
   return [
     thing('lead', words, [
       ...dimensionLine(left.x, right.x, leadY),
-      lettered(ruler, { x: right.x + (right.x - left.x < 6 ? 4.6 : 2.4), y: leadY + 1.1 }, words, plateType.dimension, ink.ink, {
-        halo: { width: 1, ink: ink.paper },
-      }),
+      lettered(
+        ruler,
+        { x: right.x + (right.x - left.x < 6 ? 5.2 : 2.4), y: leadY + 1.1 },
+        words,
+        plateType.dimension,
+        ink.ink,
+        {
+          halo: { width: 1, ink: ink.paper },
+        },
+      ),
     ]),
   ]
 }

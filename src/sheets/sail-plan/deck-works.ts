@@ -15,7 +15,9 @@ export function deckWorks(deck: readonly DeckThing[], lines: HullLines, view: Vi
 }
 
 function shows({ x0, x1, top, kind }: DeckThing, lines: HullLines): boolean {
-  return [x0, x1, top].every(isSober) && x1 > x0 && kind !== 'raised deck' && top > capAt(lines, (x0 + x1) / 2)
+  return (
+    [x0, x1, top].every(isSober) && x1 > x0 && kind !== 'raised deck' && top > capAt(lines, (x0 + x1) / 2)
+  )
 }
 
 /** The port one of a mirrored pair is hidden exactly by the starboard one. */
@@ -66,9 +68,19 @@ function boat({ x0, x1, top }: DeckThing, lines: HullLines, { at }: View): reado
           at(x1 - 0.3 * length, top - 1.33 * dip),
           at(x1, top),
         ]),
-        curveStep([at(x1, top), at(x1 - 0.02 * length, top - 0.5), at(x1 - 0.1 * length, keel), at(x1 - 0.14 * length, keel)]),
+        curveStep([
+          at(x1, top),
+          at(x1 - 0.02 * length, top - 0.5),
+          at(x1 - 0.1 * length, keel),
+          at(x1 - 0.14 * length, keel),
+        ]),
         ['L', at(x0 + 0.16 * length, keel).x, at(x0, keel).y],
-        curveStep([at(x0, keel), at(x0 + 0.1 * length, keel), at(x0 + 0.04 * length, top - 0.5), at(x0, top)]),
+        curveStep([
+          at(x0, keel),
+          at(x0 + 0.1 * length, keel),
+          at(x0 + 0.04 * length, top - 0.5),
+          at(x0, top),
+        ]),
         ['Z'],
       ],
       fill: { ink: ink.paper },

@@ -17,8 +17,8 @@ export function headMarks(lines: HullLines, view: View): readonly Mark[] {
   // The under edge comes up to the billet from below and behind, the upper edge runs back to the stem head.
   const under: Curve = [
     at(0, 0.1),
-    at(-0.06, 0.36 * billet.z),
-    at(0.52 * billet.x, 0.62 * billet.z),
+    at(0.16 * billet.x, 0.3 * billet.z),
+    at(0.54 * billet.x, 0.63 * billet.z),
     at(billet.x - 0.45 * curl, billet.z - 0.8 * curl),
   ]
   const upper: Curve = [
@@ -28,9 +28,9 @@ export function headMarks(lines: HullLines, view: View): readonly Mark[] {
     at(stemHead.x, stemHead.z - 0.02),
   ]
   const trail: Curve = [
-    at(-0.02, 0.9),
-    at(0.12 * billet.x, 0.5 * billet.z),
-    at(0.55 * billet.x, 0.74 * billet.z),
+    at(0.05 * billet.x, 0.17 * billet.z),
+    at(0.2 * billet.x, 0.46 * billet.z),
+    at(0.56 * billet.x, 0.73 * billet.z),
     at(billet.x + 1.1 * curl, billet.z - 0.25 * curl),
   ]
   const centre = at(billet.x, billet.z)

@@ -1,7 +1,7 @@
 import { partsOf, shapeOf } from '../clip.ts'
 import { dash, ink, weight } from '../ink.ts'
 import { flattened } from '../plane.ts'
-import type { Mark, Pen, Point } from '../sheet.ts'
+import type { Mark, PathStep, Pen, Point } from '../sheet.ts'
 import { headMarks } from './hull-head.ts'
 import { type HullLines, sheerAt } from './hull-lines.ts'
 import { forecastleEdge, type HullShape } from './hull-shape.ts'
@@ -53,9 +53,14 @@ function underbody(lines: HullLines, shape: HullShape, view: View): readonly Mar
       ],
       { ink: ink.rig, width: weight.a },
     ),
-    { kind: 'path', steps: shape.underbody, pen: { ink: ink.ink, width: weight.e, join: 'round' } },
+    { kind: 'path', steps: opened(shape.underbody), pen: hullPen },
   ]
 }
+
+const hullPen: Pen = { ink: ink.ink, width: weight.e, join: 'round', cap: 'round' }
+
+/** The path without its last stretch, which runs along the waterline: paint meets there, no edge. */
+const opened = (steps: readonly PathStep[]): readonly PathStep[] => steps.filter(([kind]) => kind !== 'Z')
 
 const contourPen: Pen = { ink: ink.faint, width: weight.a, dash: [2.4, 1.2] }
 
@@ -88,8 +93,7 @@ function topsides(lines: HullLines, shape: HullShape, view: View): readonly Mark
     ...moulding(lines, view, -0.7 * lines.bulwark).flatMap(points => inside(points, paper(weight.a, 0.45))),
     ...forecastleMarks(lines, view),
     hawse(lines, view),
-    { kind: 'path', steps: shape.topsides, pen: { ink: ink.ink, width: weight.e, join: 'round' } },
-    run(shape.topEdge, { ink: ink.ink, width: weight.e, join: 'round' }),
+    { kind: 'path', steps: opened(shape.topsides), pen: hullPen },
   ]
 }
 
@@ -122,7 +126,12 @@ function forecastleMarks(lines: HullLines, { at }: View): readonly Mark[] {
 function hawse(lines: HullLines, { at, metre }: View): Mark {
   const x = 0.02 * lines.length
   const z = sheerAt(lines, x) - 0.45 * lines.bulwark
-  return disc(at(x, z), Math.max(0.35, 0.24 * metre), { ink: ink.paper }, { ink: ink.ink, width: weight.a })
+  return disc(
+    at(x, z),
+    Math.max(0.35, 0.004 * lines.length * metre),
+    { ink: ink.paper },
+    { ink: ink.ink, width: weight.a },
+  )
 }
 
 function rudder({ draught, length }: HullLines, { post }: HullShape, { at }: View): Mark {

@@ -1,6 +1,6 @@
-import { clearOfFrame, standardScales } from '../scale.ts'
 import { boundsOf, grown, type Rect, rect, rectsMeet, stretches, stretchMeetsRect } from '../plane.ts'
 import type { Plate } from '../plate.ts'
+import { clearOfFrame, standardScales } from '../scale.ts'
 import type { Point } from '../sheet.ts'
 import type { TableForm } from './areas-table.ts'
 import { type View, viewAt } from './view.ts'
@@ -13,7 +13,8 @@ export interface Silhouette {
 
 /** What stands in the plate's corners whatever the scale. */
 export interface Furniture {
-  readonly cartouche: Rect
+  /** All of it, the key included. */
+  readonly corners: readonly Rect[]
   readonly key: Rect
   /** The table in one column, under the key; and in several, in a strip above the band. */
   readonly column: TableForm
@@ -26,8 +27,8 @@ export interface Layout {
   readonly table: { readonly form: TableForm; readonly at: Point }
 }
 
-/** Clear paper between furniture and a sail; the second is taken where it saves a step of scale. */
-const clearOfSails = [30, 16] as const
+/** Clear paper between furniture and a sail: less of it where that saves a step of scale. */
+const clearOfSails = [30, 24, 16] as const
 const clearOfLines = 9
 /** Perpendiculars, their letters and the lead stand under the keel. */
 export const underKeel = 13.4
@@ -39,11 +40,7 @@ const shiftStep = 3
  * The largest standard scale at which the ship stands clear of the frame, the cartouche, the key and the
  * table; she is moved from the middle as little as that needs. Undefined where she fits at no scale.
  */
-export function layOut(
-  ship: readonly Silhouette[],
-  plate: Plate,
-  furniture: Furniture,
-): Layout | undefined {
+export function layOut(ship: readonly Silhouette[], plate: Plate, furniture: Furniture): Layout | undefined {
   const extent = boundsOf(ship.flatMap(({ points }) => points))
   if (!extent) return undefined
   for (const scale of standardScales)
@@ -100,8 +97,8 @@ function viewIn(ship: readonly Silhouette[], extent: Rect, trial: Trial): View |
   if (spare.width < 0 || spare.height < 0) return undefined
   const left = room.left + clearOfFrame + spare.width / 2
   const bottom = room.bottom - clearOfBand - underKeel
-  for (const lift of [0.3, 0.15, 0])
-    for (const shift of shifts(spare.width / 2)) {
+  for (const shift of shifts(spare.width / 2))
+    for (const lift of [0.3, 0.15, 0]) {
       const origin = {
         x: left + shift - extent.left * metre,
         y: bottom - lift * spare.height - extent.bottom * metre,
@@ -123,13 +120,15 @@ function isClear(
   metre: number,
   { furniture, table, clear }: Trial,
 ): boolean {
-  const blocks = [furniture.cartouche, furniture.key, table.bounds]
+  const blocks = [...furniture.corners, table.bounds]
   const forSails = blocks.map(block => grown(block, clear))
   const forLines = blocks.map(block => grown(block, clearOfLines))
   return ship.every(({ points, isSail }) => {
     const placed = points.map(({ x, y }) => ({ x: origin.x + x * metre, y: origin.y + y * metre }))
     const bounds = boundsOf(placed)
-    const near = (isSail ? forSails : forLines).filter(block => bounds && rectsMeet(grown(bounds, 0.01), block))
+    const near = (isSail ? forSails : forLines).filter(
+      block => bounds && rectsMeet(grown(bounds, 0.01), block),
+    )
     return near.every(block => !stretches(placed).some(part => stretchMeetsRect(part, block)))
   })
 }

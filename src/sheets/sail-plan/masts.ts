@@ -1,6 +1,6 @@
 import type { Mast, Platform } from '../../rig/index.ts'
 import { dash, ink, weight } from '../ink.ts'
-import { rect } from '../plane.ts'
+import { type Rect, rect } from '../plane.ts'
 import type { Mark, Pen } from '../sheet.ts'
 import { type SectionShape, sectionShapes } from './mast-shape.ts'
 import { isSober } from './sober.ts'
@@ -19,8 +19,9 @@ export function mastMarks(mast: Mast, view: View): readonly Mark[] {
     ...(mast.conjectural ? { dash: dash.conjectural } : {}),
   }
   const marks = [
-    ...mast.platforms.flatMap(platform => platformMarks(platform, sections, view)),
+    ...mast.platforms.flatMap(platform => bracketMarks(platform, sections, view)),
     ...sections.flatMap((section, i) => sectionMarks(section, sections[i + 1], pen, view)),
+    ...mast.platforms.flatMap(platform => floorMarks(platform, sections, view)),
     truck(last, view),
   ]
   return [thing(addressOf('mast', mast.name), mast.label, marks)]
@@ -61,30 +62,52 @@ function doubling(lower: SectionShape, upper: SectionShape, { at }: View): reado
   const bottom = at(before, z - capHeight + 0.06)
   return [
     ...hoops.map(height =>
-      run(
-        [at(behind - (z - height) * lean, height), at(before - (z - height) * lean, height)],
-        { ink: ink.rig, width: weight.b },
-      ),
+      run([at(behind - (z - height) * lean, height), at(before - (z - height) * lean, height)], {
+        ink: ink.rig,
+        width: weight.b,
+      }),
     ),
     block(rect(top.x, top.y, bottom.x, bottom.y), { ink: ink.ink }),
   ]
 }
 
-/** A top is a floor on a hollow bracket; crosstrees are a thinner bar on a small one. */
-function platformMarks(
+/** The rooms of a mast's tops and crosstrees on paper. */
+export function platformRooms(mast: Mast, { at }: View): readonly Rect[] {
+  const sections = sectionShapes(mast)
+  return mast.platforms.flatMap(({ kind, width, height }) => {
+    const x = isSober(height) && isSober(width) ? middleAt(height, sections) : undefined
+    if (x === undefined) return []
+    const [a, b] = [at(x + width / 2, height + 0.2), at(x - width / 2, height - bracketDrop[kind])]
+    return [rect(a.x, a.y, b.x, b.y)]
+  })
+}
+
+const bracketDrop = { top: 0.5, crosstrees: 0.26 } as const
+
+/** The floor of a top, or the thinner bar of crosstrees: it runs past the mast on the near side. */
+function floorMarks(
   { kind, width, height }: Platform,
   sections: readonly SectionShape[],
   { at, metre }: View,
 ): readonly Mark[] {
-  if (!isSober(height) || !isSober(width) || width <= 0) return []
-  const x = middleAt(height, sections)
-  if (x === undefined) return []
-  const half = width / 2
+  const x = isSober(height) && isSober(width) ? middleAt(height, sections) : undefined
+  if (x === undefined || width <= 0) return []
   const thick = (kind === 'top' ? 0.2 : 0.13) * metre
-  const drop = kind === 'top' ? 0.5 : 0.26
-  const [left, right] = [at(x + half, height), at(x - half, height)]
+  const [left, right] = [at(x + width / 2, height), at(x - width / 2, height)]
+  return [block(rect(left.x, left.y - thick, right.x, right.y), { ink: ink.ink })]
+}
+
+/** The hollow bracket under a top or crosstrees. */
+function bracketMarks(
+  { kind, width, height }: Platform,
+  sections: readonly SectionShape[],
+  { at }: View,
+): readonly Mark[] {
+  const x = isSober(height) && isSober(width) ? middleAt(height, sections) : undefined
+  if (x === undefined || width <= 0) return []
+  const drop = bracketDrop[kind]
   const inner = kind === 'top' ? 0.3 : 0.34
-  const under = (share: number, down: number) => at(x + half * share, height - down)
+  const under = (share: number, down: number) => at(x + (width / 2) * share, height - down)
   return [
     {
       kind: 'path',
@@ -98,7 +121,6 @@ function platformMarks(
       fill: { ink: ink.paper },
       pen: { ink: ink.ink, width: weight.b },
     },
-    block(rect(left.x, left.y - thick, right.x, right.y), { ink: ink.ink }),
   ]
 }
 
@@ -106,7 +128,9 @@ function platformMarks(
 export function middleAt(height: number, sections: readonly SectionShape[]): number | undefined {
   const near = sections.filter(({ foot, head }) => height >= foot.z - 0.6 && height <= head.z + 0.6)
   if (near.length === 0) return undefined
-  const xs = near.map(({ foot, head }) => foot.x + ((head.x - foot.x) * (height - foot.z)) / (head.z - foot.z))
+  const xs = near.map(
+    ({ foot, head }) => foot.x + ((head.x - foot.x) * (height - foot.z)) / (head.z - foot.z),
+  )
   return xs.reduce((a, b) => a + b, 0) / xs.length
 }
 

@@ -1,8 +1,8 @@
 import type { Sail } from '../../rig/index.ts'
-import { type LabelForm } from '../label-place.ts'
-import { narrowSplits } from './name-splits.ts'
+import type { LabelForm } from '../label-place.ts'
 import type { Stretch } from '../plane.ts'
 import { millimetresPerPoint, type Ruler, type Typeface } from '../typeface.ts'
+import { narrowSplits } from './name-splits.ts'
 import type { SailShape } from './sail-shape.ts'
 
 /** A stretch of a label's line, with the gap before it. */
@@ -26,12 +26,12 @@ export interface NameForm extends LabelForm {
 }
 
 const sizes = [9, 8.5, 8] as const
-export const padding = 0.6
+export const padding = 0.9
 const perPoint = 3
 const perLine = 1.2
 
-/** Small capitals stand half as high as the type, italic figures two thirds. */
-const rise = { name: 0.5, area: 0.66 } as const
+/** Small capitals stand half as high as the type; a raised 2 stands higher than the italic figures. */
+const rise = { name: 0.5, area: 0.78 } as const
 const descent = 0.55
 const leading = 1.11
 

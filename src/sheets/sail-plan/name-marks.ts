@@ -18,10 +18,7 @@ export function nameMarks(name: PlacedName, ruler: Ruler): Mark {
   return {
     kind: 'group',
     id: addressOf('name', drawn.sail.name),
-    marks: [
-      ...(leader ? [run(leader, { ink: ink.rig, width: weight.a })] : patches),
-      ...words,
-    ],
+    marks: [...(leader ? [run(leader, { ink: ink.rig, width: weight.a })] : patches), ...words],
   }
 }
 

@@ -18,10 +18,12 @@ export interface Surroundings {
   readonly edges: readonly SeenEdge[]
   /** Outlines of yards, gaffs and booms. */
   readonly spars: readonly (readonly Point[])[]
-  /** Runs of stays that no fore-and-aft sail hides. */
+  /** Runs of stays that no sail covers, and those that ghost through a square sail. */
   readonly stays: readonly (readonly Point[])[]
-  /** Reef bands, with the sail they belong to. */
-  readonly reefs: readonly { readonly sail: string; readonly points: readonly Point[] }[]
+  readonly ghosts: readonly (readonly Point[])[]
+  /** Reef bands with their points, tops and crosstrees: each as a closed run. */
+  readonly reefs: readonly (readonly Point[])[]
+  readonly platforms: readonly (readonly Point[])[]
   readonly plumbLines: readonly Stretch[]
   readonly centres: readonly Rect[]
   readonly sky: Sky
@@ -40,6 +42,8 @@ const cost = {
   reef: 6,
   plumbLine: 14,
   hiddenEdge: 1.2,
+  ghost: 0.6,
+  platform: 3,
   label: 200,
   centre: 100,
 } as const
@@ -54,7 +58,10 @@ export function placeNames(
   const names: PlacedName[] = []
   const findings: Finding[] = []
   for (const shape of inPlacingOrder(drawn, figures)) {
-    const area = areaFigure(figures.sails.get(shape.sail.name)?.area ?? { known: false, because: '' }, rig.vessel)
+    const area = areaFigure(
+      figures.sails.get(shape.sail.name)?.area ?? { known: false, because: '' },
+      rig.vessel,
+    )
     const forms = nameForms(shape, area, ruler)
     const nearer = drawn.slice(drawn.indexOf(shape) + 1).map(other => other.shape)
     const taken = [...names.map(({ box }) => ({ box, cost: cost.label })), ...centresTaken(around)]
@@ -109,7 +116,9 @@ function obstaclesOf({ sail }: SailShape, around: Surroundings): readonly Obstac
     ),
     ...around.spars.map(points => obstacle([...points, ...points.slice(0, 1)], cost.spar, true)),
     ...around.stays.map(points => obstacle(points, cost.stay, false)),
-    ...around.reefs.map(({ points }) => obstacle(points, cost.reef, false)),
+    ...around.ghosts.map(points => obstacle(points, cost.ghost, false)),
+    ...around.reefs.map(points => obstacle(points, cost.reef, false)),
+    ...around.platforms.map(points => obstacle(points, cost.platform, false)),
     ...around.plumbLines.map(points => obstacle(points, cost.plumbLine, false)),
   ]
 }

@@ -9,12 +9,19 @@ const mostLines = 4
 /** Remarks under the title: how she is drawn, what is by rule and what is not drawn. */
 export function planNotes({ sails, lines, rig }: Ship, ruler: Ruler): readonly string[] {
   const notes = [
-    sails.some(({ sail }) => sail.kind === 'square') ? 'Yards drawn flat in the plane of the paper' : undefined,
+    sails.some(({ sail }) => sail.kind === 'square')
+      ? 'Yards drawn flat in the plane of the paper'
+      : undefined,
     lines && !lines.isRecorded ? 'Hull drawn by rule: her lines are not recorded' : undefined,
     !lines && isAnythingDrawn(rig) ? 'No hull: her length is not recorded' : undefined,
-    undrawn(sails.length, rig.sails.filter(sail => !sails.some(drawn => drawn.sail === sail))),
+    undrawn(
+      sails.length,
+      rig.sails.filter(sail => !sails.some(drawn => drawn.sail === sail)),
+    ),
   ]
-  const wrapped = notes.flatMap(note => (note === undefined ? [] : wrap(note, plateType.note, measure, ruler)))
+  const wrapped = notes.flatMap(note =>
+    note === undefined ? [] : wrap(note, plateType.note, measure, ruler),
+  )
   return wrapped.length <= mostLines
     ? wrapped
     : [...wrapped.slice(0, mostLines - 1), `${wrapped[mostLines - 1] ?? ''} …`]

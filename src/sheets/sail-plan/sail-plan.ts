@@ -3,8 +3,8 @@ import type { Figures } from '../../reckon/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import { ink } from '../ink.ts'
 import { areaFigure } from '../measure-words.ts'
-import { type Plate, plateFrame, plateOf } from '../plate.ts'
 import type { Rect } from '../plane.ts'
+import { type Plate, plateFrame, plateOf } from '../plate.ts'
 import type { Setting } from '../setting.ts'
 import type { Mark, Sheet } from '../sheet.ts'
 import { titleBlock } from '../title-block.ts'
@@ -14,8 +14,8 @@ import { beyondPaper, leftOffFindings } from './beyond-paper.ts'
 import { cartoucheOf, keyOf, nothingDrawn, stripForm } from './corners.ts'
 import { layOut } from './layout.ts'
 import { placeNames } from './names.ts'
-import { shipMarks } from './ship-marks.ts'
 import { type Ship, shipIn } from './ship.ts'
+import { shipMarks } from './ship-marks.ts'
 import { silhouettes } from './silhouette.ts'
 import { surroundingsOf } from './surroundings.ts'
 import { viewAt } from './view.ts'
@@ -33,18 +33,16 @@ export function sailPlan(rig: Rig, figures: Figures, setting: Setting): Found<Sh
   const key = keyOf(model, plate, setting)
   const column = tableForm(rig, 1, setting.ruler)
   const layout = layOut(silhouettes(model), plate, {
-    cartouche: title.bounds,
+    corners: [...title.blocks, key.bounds],
     key: key.bounds,
     column,
     strip: stripForm(model, plate, setting),
   })
   const table = layout?.table ?? { form: column, at: { x: key.bounds.left, y: key.bounds.top } }
   const areas = areasTable(rig, figures, table.form, table.at, setting.ruler)
-  const drawn = layout && drawing(shipIn(rig, figures, layout.view), plate, setting, [
-    title.bounds,
-    key.bounds,
-    areas.bounds,
-  ])
+  const drawn =
+    layout &&
+    drawing(shipIn(rig, figures, layout.view), plate, setting, [title.bounds, key.bounds, areas.bounds])
   const marks: readonly Mark[] = [
     plateFrame(plate),
     title.mark,
@@ -67,13 +65,22 @@ function drawing(
   furniture: readonly Rect[],
 ): { readonly marks: readonly Mark[]; readonly findings: readonly Finding[] } {
   const { rig, figures, view, lines, keelY, sails } = ship
-  const { names, findings } = placeNames(sails, { rig, figures }, surroundingsOf(ship, plate, furniture), ruler)
+  const { names, findings } = placeNames(
+    sails,
+    { rig, figures },
+    surroundingsOf(ship, plate, furniture),
+    ruler,
+  )
   const marks = [
     waterMarks(rig, plate, view, ruler),
     ...shipMarks(ship, names, ruler),
-    ...(lines ? [perpendiculars(lines, view, keelY, ruler)] : []),
+    ...(lines ? perpendiculars(lines, view, keelY, ruler) : []),
   ]
-  return { marks: [{ kind: 'group', id: 'ship', title: rig.vessel.name, marks }], findings }
+  const alt = profileWords(rig, figures, view.scale)
+  return {
+    marks: [{ kind: 'group', id: 'ship', title: rig.vessel.name, tag: { role: 'Figure', alt }, marks }],
+    findings,
+  }
 }
 
 function sheetOf(
@@ -83,15 +90,20 @@ function sheetOf(
   marks: readonly Mark[],
   scale: number | undefined,
 ): Sheet {
-  const { vessel, sails } = rig
-  const drawn = scale === undefined ? 'Nothing is drawn to scale.' : `Starboard profile at 1 : ${scale}.`
+  const { vessel } = rig
   return {
     id: 'sail-plan',
     title: `${vessel.name}: sail plan`,
-    description: `Sail plan of ${vessel.name}${vessel.rig ? `, ${vessel.rig}` : ''}. ${drawn} ${counted(sails.length, 'sail')}, area of all sail ${areaFigure(figures.total, vessel)}.`,
+    description: `Sail plan of ${vessel.name}${vessel.rig ? `, ${vessel.rig}` : ''}. ${profileWords(rig, figures, scale)}`,
     width,
     height,
     ground: ink.paper,
     marks,
   }
+}
+
+/** What the drawing shows, for those who can't see it. */
+function profileWords({ sails, vessel }: Rig, figures: Figures, scale: number | undefined): string {
+  const drawn = scale === undefined ? 'Nothing is drawn to scale.' : `Starboard profile at 1 : ${scale}.`
+  return `${drawn} ${counted(sails.length, 'sail')}, area of all sail ${areaFigure(figures.total, vessel)}.`
 }

@@ -44,7 +44,8 @@ export function sailShape(
   rig: Rig,
   view: View,
 ): SailShape | undefined {
-  if (!figures?.area.known || !figures.centroid.known || !isSoberPoint(figures.centroid.value)) return undefined
+  if (!figures?.area.known || !figures.centroid.known || !isSoberPoint(figures.centroid.value))
+    return undefined
   const edges = edgesOf(sail, rig)?.map(edge => onPaper(edge, view))
   const first = edges?.[0]
   if (!edges || !first) return undefined
@@ -156,10 +157,7 @@ function across(from: Place, to: Place, middle: Place, by: number): Place {
 /** A parabola through both ends whose middle is bowed: as a cubic, its two points stand 4/3 of the bow off the chord. */
 function onPaper({ name, from, to, bow }: Edge, { at }: View): SailEdge {
   const on = (share: number): Point =>
-    at(
-      from.x + (to.x - from.x) * share + (4 / 3) * bow.x,
-      from.z + (to.z - from.z) * share + (4 / 3) * bow.z,
-    )
+    at(from.x + (to.x - from.x) * share + (4 / 3) * bow.x, from.z + (to.z - from.z) * share + (4 / 3) * bow.z)
   return { name, curve: [at(from.x, from.z), on(1 / 3), on(2 / 3), at(to.x, to.z)] }
 }
 

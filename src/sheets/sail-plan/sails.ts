@@ -1,5 +1,5 @@
 import type { Reef } from '../../rig/index.ts'
-import { partsOf } from '../clip.ts'
+import { partsOf, type Shape, shapeOf } from '../clip.ts'
 import { dash, ink, weight } from '../ink.ts'
 import { between, type Curve, distance, onCurve } from '../plane.ts'
 import type { Mark, Pen, Point } from '../sheet.ts'
@@ -41,9 +41,7 @@ export function sailMarks(drawn: SailShape, view: View): Mark {
       ...seams(drawn, view),
       ...tabling(drawn),
       ...sail.reefs.slice(0, 6).flatMap(reef => reefBand(reef, drawn, view)),
-      ...corners.map(corner =>
-        disc(corner, 0.38, { ink: ink.paper }, { ink: ink.ink, width: weight.b }),
-      ),
+      ...corners.map(corner => disc(corner, 0.38, { ink: ink.paper }, { ink: ink.ink, width: weight.b })),
     ],
   }
 }
@@ -59,6 +57,7 @@ const clothWidth = (scale: number): number => (scale <= 125 ? 0.5 : 0.61)
 
 function seams(drawn: SailShape, view: View): readonly Mark[] {
   const { sail, shape } = drawn
+  const inner = insetShape(drawn, ropeInside)
   const direction = clothDirection(drawn)
   const step = clothWidth(view.scale) * view.metre
   const { left, right, top, bottom } = shape.bounds
@@ -76,16 +75,8 @@ function seams(drawn: SailShape, view: View): readonly Mark[] {
       x: foot.x + direction.x * far,
       y: foot.y + direction.y * far,
     }))
-    return partsOf(whole, [shape]).inside.flatMap(part => shortened(part, 0.2).map(seam => run(seam, pen)))
+    return partsOf(whole, [inner]).inside.map(part => run(part, pen))
   })
-}
-
-/** A straight run with its ends drawn in, so that it does not lie on the bolt rope; nothing if it is too short. */
-function shortened(points: readonly Point[], by: number): readonly (readonly Point[])[] {
-  const [a, b] = [points[0], points[points.length - 1]]
-  if (!a || !b || distance(a, b) < 3 * by) return []
-  const share = by / distance(a, b)
-  return [[between(a, b, share), between(a, b, 1 - share)]]
 }
 
 /** Cloths run down a square sail's middle line, and along a fore-and-aft sail's leech. */
@@ -113,41 +104,53 @@ function unit(a: Point, b: Point): Point {
 }
 
 const tablingInside = 0.55
+/** Seams and reef bands stop at the bolt rope's inner edge. */
+const ropeInside = 0.18
 
-/** The tabling: a thin line inside each edge but the foot of a square sail, which is cut with it. */
-function tabling({ edges, shape }: SailShape): readonly Mark[] {
+/** The tabling: a thin line inside each edge. */
+function tabling(drawn: SailShape): readonly Mark[] {
   const pen: Pen = { ink: ink.faint, width: weight.a }
-  const middle = {
-    x: (shape.bounds.left + shape.bounds.right) / 2,
-    y: (shape.bounds.top + shape.bounds.bottom) / 2,
-  }
-  return edges.flatMap(({ curve }) => {
+  return insetEdges(drawn, tablingInside).flatMap(points =>
+    partsOf(points, [drawn.shape]).inside.map(part => run(part, pen)),
+  )
+}
+
+/** The sail's outline moved inward. */
+const insetShape = (drawn: SailShape, by: number): Shape => shapeOf(insetEdges(drawn, by).flat())
+
+/** Each edge of the sail, moved inward square to itself. */
+function insetEdges({ edges, shape }: SailShape, by: number): readonly (readonly Point[])[] {
+  const middle = middleOfBounds(shape)
+  return edges.map(({ curve }) => {
     const points = pointsOf(curve)
-    const moved = points.map((point, i) => {
+    return points.map((point, i) => {
       const along = unit(points[Math.max(0, i - 1)] ?? point, points[Math.min(edgePieces, i + 1)] ?? point)
       const inward = Math.sign(along.x * (middle.y - point.y) - along.y * (middle.x - point.x)) || 1
-      return {
-        x: point.x - along.y * tablingInside * inward,
-        y: point.y + along.x * tablingInside * inward,
-      }
+      return { x: point.x - along.y * by * inward, y: point.y + along.x * by * inward }
     })
-    return partsOf(moved, [shape]).inside.map(part => run(part, pen))
   })
 }
 
+const middleOfBounds = ({ bounds: { left, right, top, bottom } }: Shape): Point => ({
+  x: (left + right) / 2,
+  y: (top + bottom) / 2,
+})
+
 /** Where a reef band lies across a sail, from edge to edge. */
-export function reefLine({ depth, from }: Reef, { sail, edges, shape }: SailShape, { metre }: View): readonly Point[] {
+export function reefLine(
+  { depth, from }: Reef,
+  { sail, edges, shape }: SailShape,
+  { metre }: View,
+): readonly Point[] {
   const edge = edges.find(({ name }) => name === from)
   if (!edge || !Number.isFinite(depth) || depth <= 0) return []
   const [a, , , b] = edge.curve
   const along = unit(a, b)
-  const middle = {
-    x: (shape.bounds.left + shape.bounds.right) / 2,
-    y: (shape.bounds.top + shape.bounds.bottom) / 2,
-  }
+  const middle = middleOfBounds(shape)
   const inward = Math.sign(along.x * (middle.y - a.y) - along.y * (middle.x - a.x)) || 1
   const off = depth * metre
-  const down = sail.kind === 'square' ? { x: 0, y: off } : { x: -along.y * off * inward, y: along.x * off * inward }
+  const down =
+    sail.kind === 'square' ? { x: 0, y: off } : { x: -along.y * off * inward, y: along.x * off * inward }
   const reach = distance(a, b) * 2
   const through = [-reach, distance(a, b) + reach].map(far => ({
     x: a.x + along.x * far + down.x,
@@ -157,6 +160,8 @@ export function reefLine({ depth, from }: Reef, { sail, edges, shape }: SailShap
 }
 
 const bandBreadth = 0.9
+/** How far reef points hang out of the band's upper line. */
+export const reefReach = { above: 1.1, below: 2 } as const
 
 /** A reef band: two thin lines, and a point at every cloth. */
 function reefBand(reef: Reef, drawn: SailShape, view: View): readonly Mark[] {
@@ -179,21 +184,19 @@ function reefBand(reef: Reef, drawn: SailShape, view: View): readonly Mark[] {
     const far = inset + i * step
     const at = { x: left.x + Math.abs(along.x) * far, y: left.y + slope * Math.abs(along.x) * far }
     return [
-      { x: at.x, y: at.y - 1.1 },
-      { x: at.x, y: at.y + 2 },
+      { x: at.x, y: at.y - reefReach.above },
+      { x: at.x, y: at.y + reefReach.below },
     ]
   })
-  const { shape } = drawn
+  const inner = insetShape(drawn, ropeInside)
   return [
-    ...lines.flatMap(ends =>
-      partsOf(ends, [shape]).inside.flatMap(part => shortened(part, 0.2).map(line => run(line, bandPen))),
-    ),
+    ...lines.flatMap(ends => partsOf(ends, [inner]).inside.map(part => run(part, bandPen))),
     ...points.map(ends => run(ends, pointPen)),
   ]
 }
 
 const pointStep = ({ scale, metre }: View): number => {
-  const step = 2 * clothWidth(scale) * metre
+  const step = clothWidth(scale) * metre
   return step * 2 ** Math.max(0, Math.ceil(Math.log2(2.4 / step)))
 }
 

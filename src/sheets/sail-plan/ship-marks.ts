@@ -16,7 +16,7 @@ import { strikerMarks } from './striker.ts'
 import { thing } from './strokes.ts'
 
 /**
- * The ship, from behind forward: masts, standing rigging, bowsprit and deck works, hull, squares, yards,
+ * The ship, from behind forward: stays, masts, shrouds, bowsprit and deck works, hull, squares, yards,
  * fore-and-aft sails, booms and gaffs; over them hidden edges, names and centres.
  */
 export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler): readonly Mark[] {
@@ -28,8 +28,17 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
   const layer = (id: string, title: string, marks: readonly Mark[]): readonly Mark[] =>
     marks.length > 0 ? [thing(id, title, marks)] : []
   return [
-    ...layer('masts', 'Masts', rig.masts.flatMap(mast => mastMarks(mast, view))),
-    ...layer('standing-rigging', 'Standing rigging', standing(ship)),
+    ...layer(
+      'stays',
+      'Stays',
+      rig.standing.flatMap(item => (item.kind === 'stay' ? stayMarks(item, view) : [])),
+    ),
+    ...layer(
+      'masts',
+      'Masts',
+      rig.masts.flatMap(mast => mastMarks(mast, view)),
+    ),
+    ...layer('shrouds', 'Shrouds and backstays', shrouds(ship)),
     ...layer('bowsprit', 'Bowsprit', [
       ...(lines ? strikerMarks(rig, lines, view) : []),
       ...spars(['bowsprit']),
@@ -37,19 +46,31 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
     ...layer('deck-works', 'Deck works', lines ? deckWorks(rig.deck, lines, view) : []),
     ...(lines && hull ? [hullMarks(lines, hull, view)] : []),
     ...layer('chain-plates', 'Channels and chain plates', chains(ship)),
-    ...layer('square-sails', 'Square sails', squares.map(sail => sailMarks(sail, view))),
+    ...layer(
+      'square-sails',
+      'Square sails',
+      squares.map(sail => sailMarks(sail, view)),
+    ),
     ...layer('yards', 'Yards', spars(['yard'])),
-    ...layer('fore-and-aft-sails', 'Fore-and-aft sails', others.map(sail => sailMarks(sail, view))),
+    ...layer(
+      'fore-and-aft-sails',
+      'Fore-and-aft sails',
+      others.map(sail => sailMarks(sail, view)),
+    ),
     ...layer('booms-and-gaffs', 'Booms and gaffs', spars(['boom', 'gaff'])),
     ...hiddenEdgeMarks(edges),
-    ...layer('names', 'Names of sails', names.map(name => nameMarks(name, ruler))),
+    ...layer(
+      'names',
+      'Names of sails',
+      names.map(name => nameMarks(name, ruler)),
+    ),
     ...layer('centres', 'Centres', centreMarks(centres, rig, figures, ruler)),
   ]
 }
 
-function standing({ rig, lines, view }: Ship): readonly Mark[] {
+function shrouds({ rig, lines, view }: Ship): readonly Mark[] {
   return [
-    ...rig.standing.flatMap(item => (item.kind === 'stay' ? stayMarks(item, view) : shroudMarks(item, view))),
+    ...rig.standing.flatMap(item => (item.kind === 'stay' ? [] : shroudMarks(item, view))),
     ...(lines ? standingByRule(rig, lines, view) : []),
   ]
 }

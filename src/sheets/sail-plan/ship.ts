@@ -1,11 +1,11 @@
 import type { Figures } from '../../reckon/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import { type Centres, centresOf } from './centres.ts'
-import { seenEdges, type SeenEdge } from './hidden-edges.ts'
+import { type SeenEdge, seenEdges } from './hidden-edges.ts'
 import { type HullLines, hullLines } from './hull-lines.ts'
 import { type HullShape, hullShape } from './hull-shape.ts'
 import { underKeel } from './layout.ts'
-import { sailShape, type SailShape } from './sail-shape.ts'
+import { type SailShape, sailShape } from './sail-shape.ts'
 import type { View } from './view.ts'
 
 /** The ship as she comes on paper in one view. */

@@ -1,21 +1,25 @@
 import type { Rig } from '../../rig/index.ts'
+import { boundsOf } from '../plane.ts'
 import type { Point } from '../sheet.ts'
-import { sectionShapes } from './mast-shape.ts'
 import type { Silhouette } from './layout.ts'
+import { sectionShapes } from './mast-shape.ts'
 import type { Ship } from './ship.ts'
-import { boomShape, yardShape } from './spar-shape.ts'
 import { isSoberPoint } from './sober.ts'
+import { boomShape, yardShape } from './spar-shape.ts'
 import { shroudLines } from './standing.ts'
 import type { View } from './view.ts'
 
 /** The lines of a ship that the layout keeps clear of everything else on the plate. */
 export function silhouettes({ rig, hull, sails, view }: Ship): readonly Silhouette[] {
   const line = (points: readonly Point[]): Silhouette => ({ points, isSail: false })
-  return [
-    ...sails.map(({ shape }): Silhouette => ({
-      points: [...shape.points, ...shape.points.slice(0, 1)],
-      isSail: true,
-    })),
+  const water = view.at(0, 0).y
+  const lines = [
+    ...sails.map(
+      ({ shape }): Silhouette => ({
+        points: [...shape.points, ...shape.points.slice(0, 1)],
+        isSail: true,
+      }),
+    ),
     ...(hull ? [line(hull.outline)] : []),
     ...rig.masts.flatMap(mast =>
       sectionShapes(mast).map(({ foot, head }) => line([view.at(foot.x, foot.z), view.at(head.x, head.z)])),
@@ -23,6 +27,9 @@ export function silhouettes({ rig, hull, sails, view }: Ship): readonly Silhouet
     ...sparOutlines(rig, view).map(({ outline }) => line(outline)),
     ...standingRuns(rig, view).map(line),
   ]
+  const extent = boundsOf(lines.flatMap(({ points }) => points))
+  // The waterline is always on the plan, also under a mast without a hull.
+  return extent ? [...lines, line([{ x: (extent.left + extent.right) / 2, y: water }])] : []
 }
 
 /** Outlines of all spars with geometry. */

@@ -18,7 +18,10 @@ function hasShrouds(mast: Mast, { standing }: Rig): boolean {
   const foot = mast.foot
   return standing.some(
     (item): item is Shrouds =>
-      item.kind !== 'stay' && !!item.from && !!foot && Math.abs(item.from.x - foot.x) < 0.1 * item.from.z + 1.5,
+      item.kind !== 'stay' &&
+      !!item.from &&
+      !!foot &&
+      Math.abs(item.from.x - foot.x) < 0.1 * item.from.z + 1.5,
   )
 }
 
@@ -52,7 +55,11 @@ const xAt = ({ foot, head }: SectionShape, z: number): number =>
   foot.x + ((head.x - foot.x) * (z - foot.z)) / (head.z - foot.z)
 
 /** From the stem near the waterline to the bowsprit, over the dolphin striker where she has one. */
-function bobstay({ spars, standing }: Rig, { stemHead, dolphinStriker }: HullLines, { at }: View): readonly Mark[] {
+function bobstay(
+  { spars, standing }: Rig,
+  { stemHead, dolphinStriker }: HullLines,
+  { at }: View,
+): readonly Mark[] {
   const isRecorded = standing.some(({ name }) => /\b(bobstay|martingale)/.test(name))
   const bowsprit = spars.find(spar => spar.kind === 'bowsprit')
   if (isRecorded || bowsprit?.kind !== 'bowsprit' || !bowsprit.inner || !bowsprit.outer) return []
@@ -60,8 +67,12 @@ function bobstay({ spars, standing }: Rig, { stemHead, dolphinStriker }: HullLin
   if (![inner.x, inner.z, outer.x, outer.z].every(isSober) || outer.x >= stemHead.x) return []
   const stem = at(0.1 * stemHead.x, 0.22 * stemHead.z)
   const end = at(outer.x + 0.3, outer.z)
-  const ropes = dolphinStriker
-    ? [[stem, at(dolphinStriker.x, dolphinStriker.z), end]]
-    : [[stem, end]]
-  return [thing('bobstay-by-rule', 'Bobstay, by rule', ropes.map(points => run(points, byRulePen)))]
+  const ropes = dolphinStriker ? [[stem, at(dolphinStriker.x, dolphinStriker.z), end]] : [[stem, end]]
+  return [
+    thing(
+      'bobstay-by-rule',
+      'Bobstay, by rule',
+      ropes.map(points => run(points, byRulePen)),
+    ),
+  ]
 }

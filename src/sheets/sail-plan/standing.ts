@@ -16,7 +16,10 @@ const ropePen = (diameter: number | undefined, conjectural: boolean): Pen => ({
 })
 
 /** A stay as recorded; nothing where an end is not known. */
-export function stayMarks({ from, to, name, label, diameter, conjectural }: Stay, { at }: View): readonly Mark[] {
+export function stayMarks(
+  { from, to, name, label, diameter, conjectural }: Stay,
+  { at }: View,
+): readonly Mark[] {
   if (!from || !to || !isSoberPoint(from) || !isSoberPoint(to)) return []
   return [
     thing(addressOf('stay', name), label, [

@@ -7,7 +7,11 @@ import { figure, thing } from './strokes.ts'
 import type { View } from './view.ts'
 
 /** The dolphin striker: a short spar square to the bowsprit, down to the recorded place of its foot. */
-export function strikerMarks({ spars }: Rig, { dolphinStriker: foot }: HullLines, { at }: View): readonly Mark[] {
+export function strikerMarks(
+  { spars }: Rig,
+  { dolphinStriker: foot }: HullLines,
+  { at }: View,
+): readonly Mark[] {
   const bowsprit = spars.find(spar => spar.kind === 'bowsprit')
   if (!foot || bowsprit?.kind !== 'bowsprit') return []
   const { inner, outer } = bowsprit

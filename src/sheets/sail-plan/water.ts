@@ -22,22 +22,26 @@ export function waterMarks({ vessel }: Rig, { frame }: Plate, view: View, ruler:
       ],
       { ink: ink.faint, width: down === 0 ? weight.b : weight.a },
     )
-  const words = vessel.waterline === undefined ? 'waterline' : `waterline ${shipLength(vessel.waterline, vessel)}`
+  const words =
+    vessel.waterline === undefined ? 'waterline' : `waterline ${shipLength(vessel.waterline, vessel)}`
   return thing('waterline', words, [
     level(left, right, 0),
     ...[0, 1, 2].flatMap(n => {
       const reach = [42, 33, 22][n] ?? 20
-      return [
-        level(left, left + 0.72 * reach, 1.7 * (n + 1)),
-        level(right - reach, right, 1.7 * (n + 1)),
-      ]
+      return [level(left, left + 0.72 * reach, 1.7 * (n + 1)), level(right - reach, right, 1.7 * (n + 1))]
     }),
     lettered(ruler, { x: right, y: y - 1 }, words, plateType.note, ink.rig, { anchor: 'end' }),
   ])
 }
 
-/** The perpendiculars under the keel, lettered FP and AP. */
-export function perpendiculars({ length }: HullLines, view: View, keelY: number, ruler: Ruler): Mark {
+/** The perpendiculars under the keel, lettered FP and AP; none where they would run into each other. */
+export function perpendiculars(
+  { length }: HullLines,
+  view: View,
+  keelY: number,
+  ruler: Ruler,
+): readonly Mark[] {
+  if (length * view.metre < 20) return []
   const top = keelY + 1.6
   const foot = keelY + 7.6
   const letter = (words: string, { x }: Point, inward: 1 | -1): readonly Mark[] => [
@@ -57,10 +61,8 @@ export function perpendiculars({ length }: HullLines, view: View, keelY: number,
     ),
     lettered(ruler, { x, y: foot + 3.6 }, words, plateType.mark, ink.rig, { anchor: 'middle' }),
   ]
-  return thing('perpendiculars', 'Perpendiculars', [
-    ...letter('FP', view.at(0, 0), -1),
-    ...letter('AP', view.at(length, 0), 1),
-  ])
+  const letters = [...letter('FP', view.at(0, 0), -1), ...letter('AP', view.at(length, 0), 1)]
+  return [thing('perpendiculars', 'Perpendiculars', letters)]
 }
 
 const pen = { ink: ink.faint, width: weight.b } as const
