@@ -3,13 +3,13 @@ import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
 import { capHeight, type Ruler } from '../typeface.ts'
 import { actionBlock, actionMark } from './action-mark.ts'
-import { type Block, type DrawnPiece, flow, type Piece, setLine, words } from './flow.ts'
+import type { Block } from './flow.ts'
 import { across, type OrderSetting } from './order-layout.ts'
-import { level, pageTitle, paragraph } from './page-parts.ts'
-import { type SideMark, sideMark, sideMarkWidth } from './side-mark.ts'
+import { pageTitle, paragraph } from './page-parts.ts'
 import { stateWords } from './state-words.ts'
-import { artifact, tagged } from './tagged.ts'
-import { black, rule, type, white } from './type.ts'
+import { tackKey } from './tack-key.ts'
+import { artifact } from './tagged.ts'
+import { black, type, white } from './type.ts'
 
 const titleBaseline = 25.6
 
@@ -30,45 +30,6 @@ export function orderHead(order: Order | undefined, title: string, set: OrderSet
     lines: 1,
   }
 }
-
-/** 'Wind from starboard W = S, L = P', and the other tack: printed once on every order. */
-function tackKey(y: number, ruler: Ruler): Block {
-  const baseline = y + 3.75
-  const bottom = baseline + 1.75
-  const half = (x: number, from: string, weather: SideMark, lee: SideMark): Mark => {
-    const pieces: readonly Piece[] = [
-      words(`Wind from ${from} `, type.workingAddress),
-      side('W', ruler),
-      words(' = ', type.working),
-      side(weather, ruler),
-      words('  ', type.working),
-      side('L', ruler),
-      words(' = ', type.working),
-      side(lee, ruler),
-    ]
-    const [line] = flow(pieces, 60, ruler)
-    const sides = `Wind from ${from}: weather is ${sideWord[weather]}, lee is ${sideWord[lee]}.`
-    return tagged('P', line ? setLine(line, { x, y: baseline }, ruler) : [], { actual: sides })
-  }
-  return {
-    marks: [
-      level(0, across.right, y, rule.furniture),
-      half(0, 'starboard', 'S', 'P'),
-      half(62.5, 'port', 'P', 'S'),
-      level(0, across.right, bottom, rule.table),
-    ],
-    bottom,
-    lines: 1,
-  }
-}
-
-const sideWord: Readonly<Record<SideMark, string>> = { P: 'port', S: 'starboard', W: 'weather', L: 'lee' }
-
-const side = (mark: SideMark, ruler: Ruler): DrawnPiece => ({
-  kind: 'drawn',
-  width: sideMarkWidth(mark, type.working.size) + 0.3,
-  marks: at => sideMark(mark, at, type.working.size, ruler),
-})
 
 // The bars head the two columns for the eye; every list says its action to those who listen.
 function barsAt(y: number, ruler: Ruler): Block {
