@@ -21,16 +21,7 @@ export function buildAllowances(pages: readonly Page[], known: Known, say: Say):
 function allowance(page: Page, known: Known, say: Say): Allowance | undefined {
   const because = clause(page, 'because')?.words.text
   const slug = page.name?.words
-  if (!slug?.includes('/')) {
-    if (!page.doubtful)
-      say(
-        finding('allow/what', page.span, 'It isn’t said which check is allowed for.', {
-          remedy:
-            'Name it as the finding does, as in "allow belay/halyard-not-at-end for jib halyard because ...".',
-        }),
-      )
-    return undefined
-  }
+  if (slug === undefined) return undefined
   if (because === undefined || because.trim() === '') {
     say(
       finding('allow/no-reason', page.span, `${slug} is allowed without a reason.`, {
