@@ -52,5 +52,5 @@ const pageOf = (slug: string) => readFileSync(join(pagesFolder(), `${slug}.md`),
 function firstSentence(page: string): string {
   const paragraphs = page.split(/\n\s*\n/).map(one => one.trim().replace(/\s+/g, ' '))
   const first = paragraphs.find(one => one !== '' && !/^(#|\*\*|```|Severity)/.test(one)) ?? ''
-  return /^.*?[.:!?](?=\s|$)/.exec(first)?.[0] ?? first
+  return /^.*?[.!?](?=\s+\p{Lu}|$)/u.exec(first)?.[0] ?? first
 }
