@@ -144,7 +144,7 @@ test('imposes eight pages on two sheets, outermost first', () => {
 })
 
 describe('a rig that is hard to print', () => {
-  const longName = 'Most Excellent And Everlasting Perseverance Of The Northern Fisheries Company Of Old'
+  const longName = 'Most Excellent Everlasting Perseverance Northern Fisheries Company Limited Ship'
   const text = (pins: number) =>
     [
       `vessel ${longName}`,

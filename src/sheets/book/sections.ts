@@ -1,4 +1,5 @@
 import type { Finding, Found } from '../../findings/index.ts'
+import { answersPages } from './answers.ts'
 import type { Book } from './book.ts'
 import { cautionPages } from './caution-page.ts'
 import { chartPages } from './chart-pages.ts'
@@ -7,7 +8,10 @@ import { revisionPages } from './end-pages.ts'
 import { glancePages } from './glance-page.ts'
 import { howToUsePages } from './how-to-use.ts'
 import { indexPages } from './index-pages.ts'
+import { othersOrdersPages } from './others-orders.ts'
 import type { PageBody } from './page.ts'
+import { registerPages } from './register.ts'
+import { spreadSails } from './station-sails.ts'
 import { orderSpread } from './working-order.ts'
 
 /** The pages of a book in the order of every book, before notes fill it up. */
@@ -17,7 +21,10 @@ export function bookSections(book: Book): Found<readonly PageBody[]> {
     howToUsePages(book),
     cautionPages(book),
     glancePages(book),
-    ...book.lines.sails.map(sail => orderSpread(sail, book)),
+    answersPages(book),
+    registerPages(book),
+    ...spreadSails(book).map(sail => orderSpread(sail, book)),
+    othersOrdersPages(book),
     chartPages(book),
     indexPages(book),
     revisionPages(book),
