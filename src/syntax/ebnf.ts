@@ -19,6 +19,7 @@ const preface = `(* The grammar of Crosstree's rig files, generated from the par
    MEASURE   a number with its unit: 12.40 m, 320 mm, 2 1/2 in, 41 ft 6 in, 3 deg, 35 %, 165 t
    NUMBER    a number without a unit                      CHECK     the name of a check: belay/two-on-a-pin
    LineEnd   the end of a line                            SetIn, SetOut   lines below stand further in, or out again
+   GoesOn    nothing: the line begins without a name, and goes on about the statement above
 
    A remark runs from "#" to the end of its line. Blank lines and remarks do not count. *)
 `

@@ -23,3 +23,4 @@ export type {
   Tree,
   Words,
 } from './tree.ts'
+export { pageWords, placedWords, proseWords, smallWords } from './words.ts'

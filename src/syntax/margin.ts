@@ -2,7 +2,20 @@ import type { IToken, TokenType } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import { nearest, type Source } from '../text/index.ts'
 import { endOf, error, tokenSpan } from './said.ts'
-import { LineEnd, LineStart, page, SetIn, SetOut, said } from './tokens.ts'
+import {
+  Count,
+  GoesOn,
+  LineEnd,
+  LineStart,
+  Measure,
+  page,
+  QuotedFirst,
+  SetIn,
+  SetOut,
+  said,
+  ToOrder,
+  Word,
+} from './tokens.ts'
 import { retype } from './wording.ts'
 import { pageWords } from './words.ts'
 
@@ -56,7 +69,9 @@ function setUnderPage(setting: Setting, line: readonly IToken[], column: number)
     levels.pop()
     out.push(setOut)
   }
-  push(setting, canBegin(setting, line), line)
+  const words = canBegin(setting, line)
+  if (goesOn(setting, words)) out.push(goesOnMark)
+  push(setting, words, line)
 }
 
 /** A line at the margin: a page word closes all that is open and begins a page. */
@@ -162,6 +177,37 @@ function canBegin(setting: Setting, line: readonly IToken[]): readonly IToken[] 
   return []
 }
 
+/**
+ * Whether a line begins without a name. A number begins a pin on the pages of belaying; 'top' is a name among the masts. An order's
+ * acts begin with words that may be names elsewhere, and are left to the parser.
+ */
+function goesOn({ page: here }: Setting, [first, second]: readonly IToken[]): boolean {
+  if (first === undefined) return true
+  if (first.tokenType === Count) return here !== page.belay
+  if (onlyWithFigure.has(first.tokenType))
+    return isFigure(second) && !(first.tokenType === said.top && here === page.masts)
+  if (here === page.labels && (first.tokenType === said.port || first.tokenType === said.starboard))
+    return false
+  return !namesBegin(first)
+}
+
+const isFigure = (token: IToken | undefined) => token?.tokenType === Measure || token?.tokenType === Count
+
+/** A name, or a word that opens a statement of its own. */
+function namesBegin({ tokenType }: IToken): boolean {
+  const word = tokenType === Word || (tokenType.CATEGORIES?.includes(Word) ?? false)
+  return word || opensStatement.has(tokenType)
+}
+
+const opensStatement: ReadonlySet<TokenType> = new Set([
+  QuotedFirst,
+  said.gear,
+  said.with,
+  said.then,
+  ToOrder,
+])
+const onlyWithFigure: ReadonlySet<TokenType> = new Set([said.top, said.yards, said.roach, said.cringle])
+
 const onlyGoesOn: ReadonlySet<TokenType> = new Set<TokenType>([
   ...(['and', 'then', 'by', 'abreast', 'aft', 'forward', 'up', 'below', 'above', 'down', 'out'] as const).map(
     word => said[word],
@@ -216,5 +262,6 @@ const virtual = (type: TokenType, offset: number): IToken => ({
   tokenType: type,
   tokenTypeIdx: type.tokenTypeIdx as number,
 })
+const goesOnMark = virtual(GoesOn, 0)
 const setIn = virtual(SetIn, 0)
 const setOut = virtual(SetOut, 0)

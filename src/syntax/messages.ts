@@ -1,14 +1,21 @@
-import type { IRecognitionException, IToken } from 'chevrotain'
+import type { IToken } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import { lineColumn, lineStarts, type Source } from '../text/index.ts'
 import { error, tokenSpan } from './said.ts'
 import { LineEnd, Word } from './tokens.ts'
 
+/** Where the parser could not go on: the word it met, the one before it, and the rules it was in, the innermost last. */
+export interface Stumble {
+  readonly token: IToken
+  readonly before: IToken | undefined
+  readonly rules: readonly string[]
+}
+
 /** What is told of a text: by the passes before the parser, by its rules, and where it stumbled. */
 export interface Told {
   readonly before: readonly Finding[]
   readonly inRules: readonly Finding[]
-  readonly stumbles: readonly IRecognitionException[]
+  readonly stumbles: readonly Stumble[]
 }
 
 /**
@@ -52,11 +59,9 @@ const mayFollow: ReadonlySet<string> = new Set([
   'syntax/one-side',
 ])
 
-function stumbleFinding(stumble: IRecognitionException, source: Source): Finding {
-  const { token, context } = stumble
-  const previous = 'previousToken' in stumble ? (stumble.previousToken as IToken | undefined) : undefined
+function stumbleFinding({ token, before: previous, rules }: Stumble, source: Source): Finding {
   const before = previous !== undefined && previous.image !== '' ? `"${brief(previous.image)}"` : undefined
-  const rule = context.ruleStack.findLast(name => examples[name] !== undefined)
+  const rule = rules.findLast(name => examples[name] !== undefined)
   const example = rule === undefined ? undefined : examples[rule]
   const asIn = example === undefined ? undefined : `As in "${example}".`
   const ends = token.tokenType === LineEnd || token.image === ''

@@ -1,5 +1,6 @@
 import type { IToken, TokenType } from 'chevrotain'
-import type { FigureRead } from '../measure/index.ts'
+import { type FigureRead, unitSpellings } from '../measure/index.ts'
+import { nearest } from '../text/index.ts'
 import { daysIn, monthOf } from './calendar.ts'
 import {
   directions,
@@ -455,8 +456,24 @@ export abstract class ClausesParser extends PartsParser {
   private counted(first: IToken, name: tree.Name): Clause {
     const read = first.payload as FigureRead
     if (read.dimension !== undefined) return this.rope({ token: first, unit: undefined }, undefined, name)
+    const unit = this.unitIn(first, name)
+    if (unit !== undefined) return this.noUnit(unit, first)
     const count = this.countOf(first)
     return count && { kind: 'count', count, of: name, span: this.since(first) }
+  }
+
+  /** The word that stands where a unit is due: like one behind a broken number, or before 'long', 'wide', 'thick' or 'apart'. */
+  private unitIn(first: IToken, name: tree.Name): IToken | undefined {
+    const [word = '', ...more] = name.words.split(' ')
+    const sized = more.length > 0 && /^(?:long|wide|thick|apart)$/i.test(more.at(-1) ?? '')
+    const broken = !Number.isInteger((first.payload as FigureRead).value)
+    if (!sized && !(broken && nearest(word, unitSpellings, 1).length > 0)) return undefined
+    return { ...first, image: word, startOffset: name.span.start }
+  }
+
+  private noUnit(unit: IToken, token: IToken): undefined {
+    this.due({ token, unit }, lengthOnly)
+    return undefined
   }
 
   private countIfBare(first: IToken): tree.Count | undefined {

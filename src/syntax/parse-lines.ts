@@ -2,7 +2,7 @@ import type { IOrAlt, IToken, OrMethodOpts, ParserMethod } from 'chevrotain'
 import { emptyNotebook, type Notebook, type OpenPage, type OpenStatement, openStatement } from './notebook.ts'
 import { PhasesParser } from './parse-phases.ts'
 import { error, tokenSpan } from './said.ts'
-import { Comma, LineEnd, SetIn, SetOut } from './tokens.ts'
+import { Comma, GoesOn, LineEnd, SetIn, SetOut } from './tokens.ts'
 import type * as tree from './tree.ts'
 
 /** The kinds of line that a block takes, tried in this order by their first word. */
@@ -97,6 +97,7 @@ export abstract class LinesParser extends PhasesParser {
 
   /** A line of clauses only. They belong to the statement above. */
   particular = this.RULE('particular', () => {
+    this.CONSUME(GoesOn)
     this.SUBRULE(this.restOfLine)
     this.block(this.particularLines)
   })

@@ -27,7 +27,7 @@ export abstract class PartsParser extends EmbeddedActionsParser {
 
   /** The grammar's own faults are looked for in a test, not at every start. */
   constructor({ skipValidations = true }: { readonly skipValidations?: boolean } = {}) {
-    super(vocabulary, { recoveryEnabled: true, maxLookahead: 2, skipValidations })
+    super(vocabulary, { recoveryEnabled: true, maxLookahead: 1, skipValidations })
   }
 
   name = this.RULE(
@@ -289,13 +289,14 @@ export abstract class PartsParser extends EmbeddedActionsParser {
     dimensions: readonly tree.Dimension[],
     goesOn: string,
   ): Finding {
-    const offered = wanted(dimensions)
+    const due = dimensions[0] as tree.Dimension
+    const offered = unitsOffered[due]
     if (unit !== undefined) {
       const near = nearest(unit.image, unitSpellings, 2)
       const message = `"${unit.image}" is no unit of this language${near.length > 0 ? `; nearest: ${near.join(', ')}` : ''}.`
       return error('measure/unit-unknown', tokenSpan(this.source, unit), message, `It wants ${offered}.`)
     }
-    const example = `${token.image} ${exampleUnit[dimensions[0] as tree.Dimension]}${goesOn === '' ? '' : ` ${goesOn}`}`
+    const example = `${token.image} ${exampleUnit[due]}${goesOn === '' ? '' : ` ${goesOn}`}`
     const message = `"${token.image}" wants a unit: ${offered}. As in "${example}".`
     return error('measure/unit-missing', tokenSpan(this.source, token), message)
   }

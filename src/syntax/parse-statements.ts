@@ -2,7 +2,7 @@ import type { IToken } from 'chevrotain'
 import { openStatement } from './notebook.ts'
 import { type Lines, LinesParser, linesOf } from './parse-lines.ts'
 import { tokenSpan } from './said.ts'
-import { Comma, LineEnd, QuotedFirst, said, ToOrder, Word } from './tokens.ts'
+import { Comma, GoesOn, LineEnd, QuotedFirst, said, ToOrder, Word } from './tokens.ts'
 import type * as tree from './tree.ts'
 
 /** The statements of every page: entries, and what is set in below them. */
@@ -76,6 +76,7 @@ export abstract class StatementsParser extends LinesParser {
   /** 'fits ...', 'without ...' in a gear: they stand alone. */
   gearParticular = this.RULE('gearParticular', () => {
     const depth = this.depth()
+    this.CONSUME(GoesOn)
     const first = this.LA(1)
     this.ACTION(() => this.openAt('particular', undefined, first))
     this.SUBRULE(this.restOfLine)
@@ -188,7 +189,7 @@ export abstract class StatementsParser extends LinesParser {
 
   private readonly sequenceLines: Lines = linesOf(
     () => this.SUBRULE(this.phase),
-    () => this.SUBRULE(this.restOfPhase),
+    () => this.SUBRULE(this.phaseParticular),
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.otherLine),
   )
@@ -201,7 +202,20 @@ export abstract class StatementsParser extends LinesParser {
 
   /** A line set in below an order, and anything set in below that. */
   phaseParticular = this.RULE('phaseParticular', () => {
-    this.SUBRULE(this.restOfPhase)
+    this.OR([
+      {
+        ALT: () => {
+          this.CONSUME(GoesOn)
+          this.SUBRULE(this.restOfPhase)
+        },
+      },
+      {
+        ALT: () => {
+          this.SUBRULE(this.phaseClause)
+          this.SUBRULE2(this.restOfPhase)
+        },
+      },
+    ])
     this.block(this.phaseLines)
   })
 

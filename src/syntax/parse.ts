@@ -14,12 +14,8 @@ export function parse(source: Source): Found<Tree> {
   if (refused !== undefined) return { value: { source, pages: [] }, findings: [refused] }
   const before: Finding[] = hiddenIn(source)
   const words = tellWords(lex(source.text), source, before)
-  const parser = theParser()
-  const { pages, findings: inRules } = parser.read(source, setMargins(words, source, before))
-  return {
-    value: { source, pages },
-    findings: foldFindings(source, { before, inRules, stumbles: parser.errors }),
-  }
+  const { pages, findings, stumbles } = theParser().read(source, setMargins(words, source, before))
+  return { value: { source, pages }, findings: foldFindings(source, { before, inRules: findings, stumbles }) }
 }
 
 // Made when first needed, and then kept: the analysis of the grammar costs more than the reading of a file.

@@ -1,12 +1,20 @@
 import { type IRecognitionException, type IToken, isRecognitionException } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import type { Source } from '../text/index.ts'
+import type { Stumble } from './messages.ts'
 import { emptyNotebook, finish, openPage } from './notebook.ts'
 import { type Lines, linesOf } from './parse-lines.ts'
 import { StatementsParser } from './parse-statements.ts'
 import { error, tokenSpan } from './said.ts'
 import { LineEnd, page, RuleName, said } from './tokens.ts'
 import type * as tree from './tree.ts'
+
+/** What was read: the pages, what the rules found amiss, and where the order of words was wrong. */
+export interface ReadPages {
+  readonly pages: readonly tree.Page[]
+  readonly findings: readonly Finding[]
+  readonly stumbles: readonly Stumble[]
+}
 
 /** The pages of a rig file, and the parser as a whole. */
 export class RigParser extends StatementsParser {
@@ -16,17 +24,19 @@ export class RigParser extends StatementsParser {
   }
 
   /** Reads one file's words. The parser keeps nothing of it that the next reading would see. */
-  read(
-    source: Source,
-    tokens: IToken[],
-  ): { readonly pages: readonly tree.Page[]; readonly findings: Finding[] } {
+  read(source: Source, tokens: IToken[]): ReadPages {
     this.source = source
     this.findings = []
     this.notebook = emptyNotebook()
     this.onLine = undefined
     this.input = tokens
     this.readBook()
-    return { pages: finish(this.notebook), findings: this.findings }
+    const stumbles = this.errors.map(({ token, context }) => ({
+      token,
+      before: tokens.at(tokens.indexOf(token) - 1),
+      rules: context.ruleStack,
+    }))
+    return { pages: finish(this.notebook), findings: this.findings, stumbles }
   }
 
   /** Every rule mends itself at the line's end; should one not, what is read by then still stands. */

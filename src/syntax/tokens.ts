@@ -46,6 +46,8 @@ export const Count = unseen('Count', 'NUMBER')
 export const RuleName = unseen('RuleName', 'CHECK')
 /** The 'to' of 'to set' and 'to douse', at the beginning of a line. */
 export const ToOrder = unseen('ToOrder', '"to"')
+/** No width: the line begins without a name, and goes on about the statement above. */
+export const GoesOn = unseen('GoesOn', 'GoesOn')
 export const LineEnd = unseen('LineEnd', 'LineEnd')
 export const SetIn = unseen('SetIn', 'SetIn')
 export const SetOut = unseen('SetOut', 'SetOut')
@@ -89,7 +91,7 @@ export const lexed: TokenType[] = [
 
 /** The kinds that the parser may meet. */
 export const vocabulary: TokenType[] = [
-  ...[Word, Quoted, QuotedFirst, Comma, Measure, Count, RuleName, ToOrder, LineEnd, SetIn, SetOut],
+  ...[Word, Quoted, QuotedFirst, Comma, Measure, Count, RuleName, ToOrder, GoesOn, LineEnd, SetIn, SetOut],
   ...[...Object.values(said), ...Object.values(page), ...Object.values(prose)],
 ]
 
