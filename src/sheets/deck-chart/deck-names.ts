@@ -1,6 +1,7 @@
 import type { DeckThing, Mast, Rig } from '../../rig/index.ts'
 import { ink, weight } from '../ink.ts'
 import { lettered } from '../lettered.ts'
+import { narrowest, widthOf } from '../narrow.ts'
 import { grown, type Rect, rect, rectsMeet } from '../plane.ts'
 import type { Mark, Point } from '../sheet.ts'
 import { capHeight, type Ruler, type Typeface } from '../typeface.ts'
@@ -224,9 +225,9 @@ function codePlaces(rail: DeckRail, { paper }: ChartLayout, ruler: Ruler): reado
     return [beside(-1, 0.9, bounds.bottom + 2.2), beside(-1, 1.2), beside(1, 1.2), beside(-1, 4)]
   if (numbered) {
     const hand = numbered === 'left' ? -1 : 1
-    return [7.4, 8.6, 9.8, 11, 13, 16]
-      .map(away => beside(hand, away))
-      .concat(upright(middle, bounds, code, type, ruler))
+    const above = upright(middle, bounds, code, type, ruler)
+    const near = [4.6, 5.4, 6.2, 7, 7.8, 8.6, 9.8].map(away => beside(hand, away))
+    return [...near, ...above, ...[11, 13, 16].map(away => beside(hand, away))]
   }
   const inboard = middle.x < paper.width / 2 ? 1 : -1
   const along =
@@ -317,5 +318,31 @@ function thingPlaces(thing: DeckThing, box: Rect, ruler: Ruler): readonly Letter
     level(words, { x: box.right + 1 + width / 2, y }, chartType.thing, ruler, ink.deck),
     level(words, { x: box.left - 1 - width / 2, y }, chartType.thing, ruler, ink.deck),
   ])
-  return [...inside, ...outside]
+  return [...inside, ...outside, ...brokenPlaces(words, box, ruler)]
+}
+
+/** A name in two lines, for where one line is too long. */
+function brokenPlaces(words: string, box: Rect, ruler: Ruler): readonly Lettered[] {
+  const lines = narrowest(words, 2, chartType.thing, ruler)
+  if (lines.length < 2) return []
+  const width = widthOf(lines, chartType.thing, ruler)
+  const { x, y } = middleOfRect(box)
+  const middles = [
+    { x, y: box.bottom + 4.2 },
+    { x, y: box.top - 4.2 },
+    { x: box.right + 1 + width / 2, y },
+    { x: box.left - 1 - width / 2, y },
+  ]
+  return middles.map(middle => {
+    const set = lines.map((line, index) =>
+      level(line, { x: middle.x, y: middle.y + (index - 0.5) * 3.4 }, chartType.thing, ruler, ink.deck),
+    )
+    const tops = set.map(({ box: { top, bottom } }) => [top, bottom] as const)
+    const top = Math.min(...tops.map(([first]) => first))
+    const bottom = Math.max(...tops.map(([, last]) => last))
+    return {
+      box: rect(middle.x - width / 2, top, middle.x + width / 2, bottom),
+      marks: set.flatMap(({ marks }) => marks),
+    }
+  })
 }

@@ -12,11 +12,11 @@ import { lettered } from '../lettered.ts'
 import { speaksFeet } from '../measure-words.ts'
 import { cutTo, setWithin } from '../narrow.ts'
 import { revisionWords, unsoundWords } from '../revision-words.ts'
-import { feetOnBar, metresOnBar, scaleBar } from '../scale-bar.ts'
 import type { Setting } from '../setting.ts'
 import type { Group, Mark, Point, Tag } from '../sheet.ts'
 import type { Typeface } from '../typeface.ts'
 import type { ChartLayout } from './layout.ts'
+import { shortBar } from './short-bar.ts'
 import { chartType } from './type.ts'
 
 const group = (tag: Tag, marks: readonly Mark[]): Group => ({ kind: 'group', tag, marks })
@@ -43,6 +43,10 @@ export function frameMarks({ paper }: ChartLayout): Group {
 /** Vessel and title to the left, the count of lines and places to the right, bow and the words of the sides between. */
 export function headMarks(rig: Rig, layout: ChartLayout, { ruler, imprint }: Setting): readonly Mark[] {
   const { paper, left, hull, sideWords } = layout
+  const sidesAt = Math.max(
+    36,
+    layout.lists.reduce((least, list) => Math.min(least, list.top), Number.POSITIVE_INFINITY) - 5,
+  )
   const middle = paper.width / 2
   const right = paper.width - left
   const room = middle - left - 12
@@ -74,8 +78,10 @@ export function headMarks(rig: Rig, layout: ChartLayout, { ruler, imprint }: Set
       }),
     ]),
     group({ role: 'P' }, [
-      lettered(ruler, { x: middle - sideWords, y: 36 }, 'port', chartType.side, ink.ink, { anchor: 'end' }),
-      lettered(ruler, { x: middle + sideWords, y: 36 }, 'starboard', chartType.side, ink.ink),
+      lettered(ruler, { x: middle - sideWords, y: sidesAt }, 'port', chartType.side, ink.ink, {
+        anchor: 'end',
+      }),
+      lettered(ruler, { x: middle + sideWords, y: sidesAt }, 'starboard', chartType.side, ink.ink),
     ]),
     ...(hull
       ? bowArrow(
@@ -244,14 +250,7 @@ export function titleColumn(rig: Rig, layout: ChartLayout, setting: Setting): Gr
       ),
       ...(scale === undefined
         ? []
-        : [
-            scaleBar(
-              scale,
-              speaksFeet(rig.vessel) ? feetOnBar : metresOnBar,
-              { at: { x, y: foot - 8.2 }, width },
-              ruler,
-            ),
-          ]),
+        : [...shortBar(scale, speaksFeet(rig.vessel), { x: x + 1, y: foot - 7.6 }, ruler)]),
       group({ role: 'P' }, [
         lettered(ruler, { x, y: foot }, 'Set for reading at 0.4 m', chartType.note, ink.ink),
       ]),

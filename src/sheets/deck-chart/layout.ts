@@ -34,15 +34,16 @@ export interface ChartLayout {
   readonly sideWords: number
 }
 
-const topOfLists = 38
+const topOfLists = 37
 const topOfPlan = 37
 const columnGap = 2
-const leastSlant = 11
+const leastSlant = 10
 const mostSlant = 24
 const footHeight = 66
 const footWidth = 36
 const narrowInner = 42
-const listGap = 2
+/** Between the lists; the narrower only where the wider does not fit. */
+const listGaps = [2, 1.2] as const
 
 /** The chart on the smallest paper that holds it, at the largest scale. */
 export function chartLayout(rig: Rig, family: PaperFamily, ruler: Ruler): ChartLayout {
@@ -226,7 +227,8 @@ function down(
     const height = lists.reduce((most, list) => Math.max(most, list.height), 0)
     return { height, wants: Number.isFinite(x) ? frame.wants(x) : frame.paper.height }
   })
-  const tops = spaced(wanting, listGap, { from: topOfLists, to })
+  const bounds = { from: topOfLists, to }
+  const tops = spaced(wanting, listGaps[0], bounds) ?? spaced(wanting, listGaps[1], bounds)
   return tops && ordered.flatMap(({ lists }, index) => lists.map(list => ({ list, top: tops[index] ?? 0 })))
 }
 
