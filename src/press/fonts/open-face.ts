@@ -1,17 +1,22 @@
-import type { Font, Glyph, GlyphPosition } from 'fontkit'
 import { printable } from '../words.ts'
 import type { Features } from './features.ts'
+import type { ShapedGlyph, ShapingFont } from './harfbuzz.ts'
 
-/** Glyphs in their order, and for each how far it moves the pen, in font units. */
+/** Words as a face sets them: their glyphs in order, each with the characters it stands for. */
 export interface Run {
   readonly glyphs: readonly Glyph[]
-  readonly positions: readonly GlyphPosition[]
+  /** In font units. */
   readonly advance: number
 }
 
-/** One parsed face, which remembers what it has shaped. */
+/** A glyph that knows its characters. */
+export interface Glyph extends ShapedGlyph {
+  readonly characters: string
+}
+
+/** One face, which remembers what it has shaped. */
 export interface OpenFace {
-  readonly font: Font
+  readonly unitsPerEm: number
   has(character: string): boolean
   /** Printable words, with its near twin for a character that the face lacks, if it has one. */
   spelled(words: string): string
@@ -20,9 +25,7 @@ export interface OpenFace {
   run(words: string, features: Features): Run
 }
 
-export function openFace(font: Font): OpenFace {
-  const characters = new Set(font.characterSet)
-  const has = (character: string) => characters.has(character.codePointAt(0) as number)
+export function openFace({ unitsPerEm, has, shape }: ShapingFont): OpenFace {
   // Both boxes are drawn as a letter of their own, which PDF/UA wants: it forbids the font's "no glyph" glyph.
   const box = has('□') ? '□' : '◊'
   const spelled = (words: string) =>
@@ -30,16 +33,13 @@ export function openFace(font: Font): OpenFace {
   const settable = (words: string) => each(spelled(words), character => (has(character) ? character : box))
   const shapers = new Map<Features, (words: string) => Run>()
   return {
-    font,
+    unitsPerEm,
     has,
     spelled,
     settable,
     run(words, features) {
-      let shaper = shapers.get(features)
-      if (!shaper) {
-        shaper = wordByWord(text => shape(font, text, features))
-        shapers.set(features, shaper)
-      }
+      const shaper = shapers.get(features) ?? wordByWord(text => withCharacters(text, shape(text, features)))
+      shapers.set(features, shaper)
       return shaper(settable(words))
     },
   }
@@ -58,37 +58,32 @@ function each(words: string, instead: (character: string) => string): string {
 
 /**
  * Shapes words one at a time, each with the spaces beside it, and remembers them: a sheet's names are made
- * of few words, and shaping is by far the slowest thing here. Kerning and ligatures in these faces reach no
- * further than the space, which a test holds against shaping the whole.
+ * of few words. Kerning and ligatures in these faces reach no further than the space, which a test holds
+ * against shaping the whole.
  */
-function wordByWord(shapeText: (text: string) => Run): (words: string) => Run {
-  const known = new Map<string, Run>()
+function wordByWord(shapeText: (text: string) => readonly Glyph[]): (words: string) => Run {
+  const known = new Map<string, readonly Glyph[]>()
   const remembered = (text: string) => {
-    let run = known.get(text)
-    if (!run) {
-      run = shapeText(text)
-      known.set(text, run)
-    }
-    return run
+    const glyphs = known.get(text) ?? shapeText(text)
+    known.set(text, glyphs)
+    return glyphs
   }
   return words => {
     const parts = words.split(' ')
-    const glyphs: Glyph[] = []
-    const positions: GlyphPosition[] = []
-    parts.forEach((part, index) => {
-      const run = remembered(` ${part}${index < parts.length - 1 ? ' ' : ''}`)
-      const end = index < parts.length - 1 ? run.glyphs.length - 1 : run.glyphs.length
-      for (let i = index === 0 ? 1 : 0; i < end; i++) {
-        glyphs.push(run.glyphs[i] as Glyph)
-        positions.push(run.positions[i] as GlyphPosition)
-      }
+    const glyphs = parts.flatMap((part, index) => {
+      const isLast = index === parts.length - 1
+      const shaped = remembered(` ${part}${isLast ? '' : ' '}`)
+      return shaped.slice(index === 0 ? 1 : 0, isLast ? undefined : -1)
     })
-    return { glyphs, positions, advance: positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0) }
+    return { glyphs, advance: glyphs.reduce((sum, { advance }) => sum + advance, 0) }
   }
 }
 
-function shape(font: Font, text: string, features: Features): Run {
-  // fontkit takes an object of switches too, though its types know only a list of features to turn on.
-  const { glyphs, positions, advanceWidth } = font.layout(text, features as unknown as string[])
-  return { glyphs, positions, advance: advanceWidth }
+// A glyph stands for the letters from its own to the next glyph's: several in a ligature, none for the second
+// glyph of a letter that is set in two.
+function withCharacters(text: string, glyphs: readonly ShapedGlyph[]): readonly Glyph[] {
+  return glyphs.map((glyph, index) => ({
+    ...glyph,
+    characters: text.slice(glyph.from, glyphs[index + 1]?.from ?? text.length),
+  }))
 }

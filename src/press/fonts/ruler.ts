@@ -13,9 +13,9 @@ export function fontRuler(faces: (face: Face) => OpenFace): Ruler {
     const key = `${face}|${type.tabular ? 't' : ''}${tracking ? 's' : ''}|${words}`
     let width = widths.get(key)
     if (!width) {
-      const { font, run } = faces(face)
+      const { unitsPerEm, run } = faces(face)
       const { advance, glyphs } = run(words, featuresOf(type))
-      width = { em: advance / font.unitsPerEm, letters: glyphs.length }
+      width = { em: advance / unitsPerEm, letters: glyphs.length }
       widths.set(key, width)
     }
     return (width.em + width.letters * tracking) * size * millimetresPerPoint

@@ -1,4 +1,5 @@
 import { keptFeatures } from './features.ts'
+import { tag } from './harfbuzz.ts'
 
 /** A small font with only some characters of a larger one, and what it takes to shape them alike. */
 export type Subset = (font: Uint8Array, characters: ReadonlySet<string>) => Uint8Array
@@ -47,11 +48,6 @@ function faceBytes(harfbuzz: HarfBuzz, face: number): Uint8Array {
   const bytes = new Uint8Array(harfbuzz.memory.buffer, start, harfbuzz.hb_blob_get_length(blob)).slice()
   harfbuzz.hb_blob_destroy(blob)
   return bytes
-}
-
-// OpenType tags are four letters packed in a number.
-function tag(letters: string): number {
-  return Array.from(letters).reduce((packed, letter) => packed * 256 + letter.charCodeAt(0), 0)
 }
 
 // Node and browsers both have it, though neither's types are loaded here.

@@ -15,17 +15,17 @@ export function drawText(press: Press, mark: TextMark): void {
   press.tags.words(() => placed(press, mark, () => setWords(press, mark, words)))
 }
 
-function drawHalo({ pdf, fonts, ink }: Press, { words, type, halo }: TextMark): void {
+function drawHalo({ pdf, pdfFonts, ink }: Press, { words, type, halo }: TextMark): void {
   if (!halo) return
   pdf.strokeColor(ink(halo.ink)).lineWidth(round(halo.width)).lineJoin('round')
-  tracePath(pdf, fonts.outlines(words, type))
+  tracePath(pdf, pdfFonts.outlines(words, type))
   pdf.stroke()
 }
 
-function setWords({ pdf, fonts, ink }: Press, mark: TextMark, words: string): void {
+function setWords({ pdf, fonts, pdfFonts, ink }: Press, mark: TextMark, words: string): void {
   const { face, size, tracking = 0 } = mark.type
   pdf
-    .registerFont(face, fonts.forPdf(face))
+    .registerFont(face, pdfFonts.font(face))
     .font(face)
     .fontSize(round(size * millimetresPerPoint))
   pdf.fillColor(ink(mark.ink))

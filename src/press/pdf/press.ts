@@ -1,5 +1,5 @@
 import type { Point } from '../../sheets/index.ts'
-import type { Fonts } from '../fonts/index.ts'
+import type { Fonts, PdfFonts } from '../fonts/index.ts'
 import type { Pdf } from './pdfkit.ts'
 import type { Structure } from './structure.ts'
 
@@ -7,6 +7,7 @@ import type { Structure } from './structure.ts'
 export interface Press {
   readonly pdf: Pdf
   readonly fonts: Fonts
+  readonly pdfFonts: PdfFonts
   readonly tags: Structure
   /** The name of each page's destination, by the page's id. */
   readonly destinations: ReadonlyMap<string, string>

@@ -13,12 +13,13 @@ import { structure } from './structure.ts'
 /** A document as a tagged PDF 1.7: its pages in order, its outline, its page labels. */
 export async function toPdf(document: PaperDocument, fonts: Fonts): Promise<Uint8Array> {
   const { pdf, bytes } = await openPdf(document)
+  const pdfFonts = await fonts.forPdf()
   const tags = structure(pdf)
   const destinations = new Map(document.pages.map((page, index) => [page.id, destinationName(index)]))
   document.pages.forEach((page, index) => {
     addPage(pdf, page)
     pdf.addNamedDestination(destinationName(index), 'Fit')
-    drawPage({ pdf, fonts, tags, destinations, ink: printInk(page), origin: { x: 0, y: 0 } }, page)
+    drawPage({ pdf, fonts, pdfFonts, tags, destinations, ink: printInk(page), origin: { x: 0, y: 0 } }, page)
     tags.pause()
   })
   addOutline(pdf, document.outline)
