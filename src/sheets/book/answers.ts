@@ -22,8 +22,9 @@ const lead =
  * station's lines in dashed boxes, and braces in a sentence. A sail is never parted over two pages.
  */
 export function answersPages(book: Book): Found<readonly PageBody[]> {
-  const blocks = spreadSails(book).flatMap(sail => answerBlock(sail, book) ?? [])
-  const sentence = braceSentence(book)
+  const sails = spreadSails(book)
+  const blocks = sails.flatMap(sail => answerBlock(sail, book) ?? [])
+  const sentence = braceSentence(sails, book)
   if (blocks.length === 0 && !sentence) return { value: [], findings: [] }
   const pages = parted(blocks)
   const value = pages.map((some, index) => answersPage(some, index, book))

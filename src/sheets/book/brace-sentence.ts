@@ -1,4 +1,4 @@
-import type { Line } from '../../rig/index.ts'
+import type { Line, Sail } from '../../rig/index.ts'
 import { addressesOf, addressPiece, type PinAddress } from './address.ts'
 import { answerGraph, answerNode } from './answer-graph.ts'
 import type { Book } from './book.ts'
@@ -7,7 +7,6 @@ import { listed, plural, raised } from './order-names.ts'
 import { live } from './page.ts'
 import { linesOf } from './register-rows.ts'
 import { inPairs } from './station-lines.ts'
-import { spreadSails } from './station-sails.ts'
 import { type } from './type.ts'
 
 /** The sentence on pairs that only answer each other, with its heading: 'Braces', 'Braces and vangs'. */
@@ -21,10 +20,10 @@ export interface BraceSentence {
  * Braces, vangs, lifts and backstays in one sentence: 'FB-P 3 to 7 against FB-S 3 to 7', by rail and by who
  * works them. Undefined where the station has to do with none.
  */
-export function braceSentence(book: Book): BraceSentence | undefined {
-  const pairs = selfAnswering(book)
+export function braceSentence(sails: readonly Sail[], book: Book): BraceSentence | undefined {
+  const pairs = selfAnswering(sails, book)
   const groups = byRail(pairs, book)
-  const anyDashed = spreadSails(book).some(sail => {
+  const anyDashed = sails.some(sail => {
     const { setting, taking } = answerGraph(sail, book.rig)
     return [...setting, ...taking].some(({ lines }) =>
       lines.every(line => line.station !== book.station.name),
@@ -53,10 +52,10 @@ export function braceSentence(book: Book): BraceSentence | undefined {
   }
 }
 
-function selfAnswering(book: Book): readonly (readonly Line[])[] {
-  const ofSails = spreadSails(book).flatMap(sail => linesOf(sail, book.rig))
+function selfAnswering(sails: readonly Sail[], book: Book): readonly (readonly Line[])[] {
+  const ofSails = sails.flatMap(sail => linesOf(sail, book.rig))
   const boxed = new Set(
-    spreadSails(book).flatMap(sail => {
+    sails.flatMap(sail => {
       const { setting, taking } = answerGraph(sail, book.rig)
       return [...setting, ...taking].map(({ pairKey }) => pairKey)
     }),

@@ -56,16 +56,24 @@ function orderPages(order: Order, evolution: Evolution, sail: Sail, book: Book):
   return { value, findings: fittingFindings(fitting, order, evolution, sail) }
 }
 
-// The ways to save room, each with all those before it.
+// The ways to save room, each with all those before it. An order that even the last can't hold takes two pages,
+// with room if they have it.
 function fitted(order: Order, book: Book): Fitting {
   const ways = waysToSet(order, book)
-  const way = ways.find(({ set }) => fits(order, order.phases, true, set))
+  const whole = order.phases.map((_, at) => at)
+  const holds = ({ set }: Way) => {
+    const heights = heightsOf(order, set)
+    return held(heights, whole, heights.first)
+  }
+  const last = ways[ways.length - 1] ?? ways[0]
+  const way = holds(last) ? (ways.find(holds) ?? last) : undefined
   if (way) return { ...way, pages: [order.phases] }
-  const parted = ways.map(({ set }) => ({ set, pages: divided(order, set), how: 'split' as const }))
-  const [fewest = { set: ways[0].set, pages: [], how: 'split' }] = parted.toSorted(
-    (a, b) => a.pages.length - b.pages.length,
-  )
-  return fewest
+  const parted = [ways[0], ways[1], last].map(({ set }) => ({
+    set,
+    pages: divided(order, heightsOf(order, set)),
+    how: 'split' as const,
+  }))
+  return parted.reduce((fewest, one) => (one.pages.length < fewest.pages.length ? one : fewest))
 }
 
 interface Way {
@@ -73,7 +81,7 @@ interface Way {
   readonly set: OrderSetting
 }
 
-function waysToSet(order: Order, book: Book): readonly [Way, ...Way[]] {
+function waysToSet(order: Order, book: Book): readonly [Way, Way, ...Way[]] {
   const [pace, ...closer] = paces
   const roomy: OrderSetting = { book, sail: order.sail, pace, cautions: 'short', isJoined: false }
   const brief: OrderSetting = { ...roomy, cautions: 'brief' }
@@ -86,39 +94,65 @@ function waysToSet(order: Order, book: Book): readonly [Way, ...Way[]] {
   ]
 }
 
-const fits = (order: Order, phases: readonly OrderPhase[], isLast: boolean, set: OrderSetting): boolean =>
-  orderPage(order, phases, titleTried, isLast, set).bottom <= live.textBottom + 0.6
+/** How high each part of an order is as it would be set: a phase is as high wherever it stands. */
+interface Heights {
+  readonly phases: readonly number[]
+  /** Where the first phase of the first page, and of a later one, begins. */
+  readonly first: number
+  readonly later: number
+  /** What to do if it jams, under the last phase. */
+  readonly jams: number
+}
+
+function heightsOf(order: Order, set: OrderSetting): Heights {
+  return {
+    phases: order.phases.map(phase => orderPhase(phase, 0, set).bottom),
+    first: orderHead(order, titleTried, set).bottom + afterHead,
+    later: orderHead(undefined, titleTried, set).bottom + afterHead,
+    jams: jamsUnder(order, 0, set).bottom,
+  }
+}
 
 // A title takes one line whatever its length, so that any will do to try the room.
 const titleTried = 'To set the sail'
+const afterHead = 0.4
 
-/** The phases of an order parted at a phase's border, on as few pages as hold them, and as evenly as they can be. */
-function divided(order: Order, set: OrderSetting): readonly (readonly OrderPhase[])[] {
-  const heights = order.phases.map(phase => orderPhase(phase, 0, set).bottom)
-  const firstFit = filled(order, set)
-  const [first, second] = firstFit
-  if (firstFit.length !== 2 || !first || !second) return firstFit
-  const half = heights.reduce((total, height) => total + height, 0) / 2
-  const evenAt = order.phases.findIndex(
-    (_, at) => heights.slice(0, at + 1).reduce((total, height) => total + height, 0) >= half,
-  )
-  const even = [order.phases.slice(0, evenAt + 1), order.phases.slice(evenAt + 1)] as const
-  const holds = even[1].length > 0 && fits(order, even[0], false, set) && fits(order, even[1], true, set)
-  return holds ? even : firstFit
+/** Whether a page holds these phases, from where its first begins. */
+function held({ phases, jams }: Heights, some: readonly number[], top: number): boolean {
+  const isLast = some.at(-1) === phases.length - 1
+  const bottom = some.reduce((y, at) => y + (phases[at] ?? 0), top) + (isLast ? jams : 0)
+  return bottom <= live.textBottom + 0.6
 }
 
-function filled(order: Order, set: OrderSetting): readonly (readonly OrderPhase[])[] {
-  const pages: OrderPhase[][] = []
-  let page: OrderPhase[] = []
-  for (const [index, phase] of order.phases.entries()) {
-    const isLast = index === order.phases.length - 1
-    if (page.length > 0 && !fits(order, [...page, phase], isLast, set)) {
-      pages.push(page)
-      page = []
-    }
-    page.push(phase)
+/** The phases of an order parted at a phase's border, on as few pages as hold them, and two as evenly as they can be. */
+function divided(order: Order, heights: Heights): readonly (readonly OrderPhase[])[] {
+  const filled = filledPages(heights)
+  const pages = filled.length === 2 ? (evened(heights) ?? filled) : filled
+  return pages.map(page => page.flatMap(at => order.phases[at] ?? []))
+}
+
+function filledPages(heights: Heights): readonly (readonly number[])[] {
+  const pages: number[][] = []
+  for (const at of heights.phases.keys()) {
+    const page = pages.at(-1)
+    const top = pages.length > 1 ? heights.later : heights.first
+    if (page && held(heights, [...page, at], top)) page.push(at)
+    else pages.push([at])
   }
-  return page.length > 0 ? [...pages, page] : pages
+  return pages
+}
+
+function evened(heights: Heights): readonly (readonly number[])[] | undefined {
+  const all = [...heights.phases.keys()]
+  const height = (some: readonly number[]) => some.reduce((total, at) => total + (heights.phases[at] ?? 0), 0)
+  const halves = all
+    .slice(1)
+    .map(at => [all.slice(0, at), all.slice(at)] as const)
+    .filter(([first, second]) => held(heights, first, heights.first) && held(heights, second, heights.later))
+  const [even] = halves.toSorted(
+    ([a, b], [c, d]) => Math.abs(height(a) - height(b)) - Math.abs(height(c) - height(d)),
+  )
+  return even
 }
 
 function orderPage(
@@ -131,17 +165,22 @@ function orderPage(
   const isFirst = phases[0] === order.phases[0]
   const head = orderHead(isFirst ? order : undefined, title, set)
   const marks: Mark[] = [...head.marks]
-  let y = head.bottom + 0.4
+  let y = head.bottom + afterHead
   for (const [index, phase] of phases.entries()) {
     const block = orderPhase(phase, y, set)
     const isEnd = index === phases.length - 1
     marks.push(...block.marks, level(0, across.right, block.bottom, isEnd ? rule.table : rule.furniture))
     y = block.bottom
   }
-  if (!isLast || order.jams === undefined) return { marks, bottom: y, lines: phases.length }
-  const pieces = [words('If it jams: ', type.textStrong), words(`${curled(order.jams)} `, type.text)]
-  const jams = paragraph(pieces, y + set.pace.order, set.book.setting.ruler)
+  if (!isLast) return { marks, bottom: y, lines: phases.length }
+  const jams = jamsUnder(order, y, set)
   return { marks: [...marks, ...jams.marks], bottom: jams.bottom, lines: phases.length }
+}
+
+function jamsUnder(order: Order, y: number, set: OrderSetting): Block {
+  if (order.jams === undefined) return { marks: [], bottom: y, lines: 0 }
+  const pieces = [words('If it jams: ', type.textStrong), words(`${curled(order.jams)} `, type.text)]
+  return paragraph(pieces, y + set.pace.order, set.book.setting.ruler)
 }
 
 interface PageNumber {
