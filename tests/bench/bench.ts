@@ -1,0 +1,109 @@
+import { spawnSync } from 'node:child_process'
+import { existsSync, mkdtempSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { compile } from '../../src/compile.ts'
+import { buildRig } from '../../src/rig/index.ts'
+import { gather } from '../../src/syntax/index.ts'
+import { exampleFiles, exampleText } from '../support/compiled.ts'
+import { longText } from './long-text.ts'
+import { bareRatio, median, milliseconds, slopeOf, timed, worked } from './measure.ts'
+
+const root = join(import.meta.dirname, '../..')
+const cli = join(root, 'dist', 'cli.js')
+const barque = join(root, 'rigs', 'barque-harrow-tansy.rig')
+const say = (...cells: readonly string[]) => process.stdout.write(`| ${cells.join(' | ')} |\n`)
+
+if (!existsSync(cli)) throw new Error('dist/cli.js is missing: run "npm run build" first.')
+
+say('what', 'figure', 'wanted')
+say('---', '---', '---')
+startUp()
+warm()
+wholeProcess()
+growth()
+
+/** A command run to its end, in milliseconds; a run that fails measures nothing. */
+function processTime(args: readonly string[]): number {
+  return timed(() => {
+    const { status } = spawnSync(process.execPath, args, { stdio: 'ignore', cwd: root })
+    if (status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}`)
+  })
+}
+
+/** What `check` costs on a cold start, beside a process that does nothing, the two in turn. */
+function startUp(): void {
+  const { bare, ours, ratio } = bareRatio(
+    15,
+    () => processTime(['-e', '0']),
+    () => processTime([cli, 'check', barque]),
+  )
+  say('bare Node process', milliseconds(bare), '')
+  say('`check` of the barque, whole process', milliseconds(ours), '')
+  say('the same as a multiple of bare Node', ratio.toFixed(1), '')
+  const script = join(import.meta.dirname, 'cold.mjs')
+  const parts = Array.from({ length: 11 }, () => {
+    const { stdout } = spawnSync(process.execPath, [script, barque], { encoding: 'utf8', cwd: root })
+    return JSON.parse(stdout) as { readonly load: number; readonly first: number; readonly second: number }
+  })
+  const load = median(parts.map(part => part.load))
+  const first = median(parts.map(part => part.first))
+  const second = median(parts.map(part => part.second))
+  say('of it: loading the compiler', milliseconds(load), '')
+  say('of it: analysing the grammar, and a cold compile', milliseconds(first), '')
+  say('a second compile in the same process', milliseconds(second), '')
+}
+
+/** Lines a second of processor time, once the process is warm. */
+function warm(): void {
+  const source = { name: 'barque-harrow-tansy.rig', text: exampleText('barque-harrow-tansy') }
+  const gathered = gather(exampleFiles, source).value
+  const lines = gathered.sources.reduce((sum, { text }) => sum + text.split('\n').length, 0)
+  const pace = (work: () => unknown) => {
+    for (let i = 0; i < 15; i++) work()
+    return lines / (median(Array.from({ length: 21 }, () => worked(work))) / 1000)
+  }
+  const shown = (linesPerSecond: number) => `${Math.round(linesPerSecond / 1000)},000 lines/s`
+  say(
+    `parsing the barque and her gear, ${lines} lines, warm`,
+    shown(pace(() => gather(exampleFiles, source))),
+    '',
+  )
+  const both = () => {
+    const { pages, sources } = gather(exampleFiles, source).value
+    return buildRig(pages, sources)
+  }
+  say('parsing and building her, warm', shown(pace(both)), '60,000 lines/s')
+  say(
+    'compiling her whole, with orders and rules, warm',
+    shown(pace(() => compile(exampleFiles, source))),
+    '',
+  )
+}
+
+function wholeProcess(): void {
+  const into = join(mkdtempSync(join(tmpdir(), 'crosstree-')), 'papers')
+  const times = Array.from({ length: 3 }, () => processTime([cli, 'all', barque, '--into', into]))
+  say('`all` papers of the barque, whole process', milliseconds(median(times)), '6,000 ms')
+}
+
+/** How the cost of a check grows with the text: a slope of 1 is linear. */
+function growth(): void {
+  const points = [100, 300, 1_000, 3_000, 10_000, 20_000].map(lines => {
+    const source = { name: 'long.rig', text: longText(lines) }
+    const length = source.text.split('\n').length
+    const rounds = lines > 3_000 ? 1 : 5
+    const check = () => compile(exampleFiles, source)
+    if (lines <= 3_000) check()
+    const time = median(Array.from({ length: rounds }, () => worked(check)))
+    say(
+      `checking ${length} lines`,
+      `${milliseconds(time)}, ${((time / length) * 1000).toFixed(0)} µs a line`,
+      '',
+    )
+    return { x: length, y: time }
+  })
+  say('slope of time over lines, both as logarithms', slopeOf(points).toFixed(2), '1, linear')
+  const [, , ...long] = points
+  say('the same from 1,000 lines up', slopeOf(long).toFixed(2), '1, linear')
+}
