@@ -2,5 +2,7 @@ export type { Figure, Kilograms, Metres, Point3, Quantity, Radians, SquareMetres
 export { kilograms, known, metres, point3, radians, squareMetres, sum, unknown } from './quantity.ts'
 export type { FigureFault, FigureRead } from './reading.ts'
 export { figureAt } from './reading.ts'
+export type { LengthUnits, MassUnits } from './show.ts'
+export { fixed, showAngle, showLength, showMass } from './show.ts'
 export type { Unit, UnitDimension, UnitSymbol } from './units.ts'
 export { unitOf, unitSpellings, units, unitsOffered } from './units.ts'

@@ -243,6 +243,7 @@ export abstract class StatementsParser extends LinesParser {
               const berth = this.SUBRULE(this.berth)
               this.ACTION(() => this.note(berth))
             },
+            IGNORE_AMBIGUITIES: true,
           },
           { ALT: () => this.SUBRULE(this.clause) },
         ],

@@ -1,6 +1,9 @@
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { parse } from '../../src/syntax/index.ts'
 import { drawn, withoutNotes } from '../support/drawn.ts'
+
+// The first reading analyses the grammar, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 /** Parses a text in which the expected findings are drawn, and compares. */
 function check(expected: string): void {

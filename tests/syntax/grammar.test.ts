@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs'
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { ebnf, nameKey, pageWords, placedWords, smallWords } from '../../src/syntax/index.ts'
 import { RigParser } from '../../src/syntax/parser.ts'
+
+// The first reading analyses the grammar, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 test('the grammar has no fault of its own', () => {
   expect(() => new RigParser({ skipValidations: false })).not.toThrow()

@@ -1,5 +1,8 @@
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { type Clause, nameKey, parse, type Statement } from '../../src/syntax/index.ts'
+
+// The first reading analyses the grammar, which takes its time on a busy machine.
+vi.setConfig({ testTimeout: 60_000 })
 
 const pagesOf = (text: string) => {
   const { value, findings } = parse({ name: 'test.rig', text })
