@@ -37,7 +37,7 @@ export interface ChartLayout {
 const topOfLists = 37
 const topOfPlan = 37
 const columnGap = 2
-const leastSlant = 10
+const leastSlant = 8.5
 const mostSlant = 24
 const footHeight = 66
 const footWidth = 36
@@ -81,7 +81,7 @@ function atScale(
   { groups, hull, ruler }: Content,
 ): ChartLayout | undefined {
   const millimetres = scale === undefined ? 0 : 1000 / scale
-  const left = paper.margin + 5
+  const left = paper.margin + 4.6
   const planHeight = hull ? (hull.taffrail - hull.stem) * millimetres : 0
   const room = paper.height - paper.margin - 8.5 - topOfPlan
   if (planHeight > room) return undefined

@@ -19,7 +19,7 @@ export interface SetList {
 }
 
 /** Where name, mark and letter stand, from the edge of the list that is nearer the ship. */
-export const listPlaces = { mark: 7.3, letter: 10.6, name: 12.9 } as const
+export const listPlaces = { mark: 6, letter: 9.1, name: 11.1 } as const
 
 const headBaseline = 2.6
 export const ruleBelowHead = 1
