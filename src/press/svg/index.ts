@@ -1,1 +1,2 @@
+export { elementId } from './identify.ts'
 export { toSvg } from './to-svg.ts'
