@@ -1,6 +1,7 @@
 import type { Finding } from '../findings/index.ts'
 import type { Allowance, Rig } from '../rig/index.ts'
 import { nearest } from '../text/index.ts'
+import { railAcross } from './across.ts'
 import { rules } from './list.ts'
 import { listed, railName } from './naming.ts'
 
@@ -50,7 +51,11 @@ function lower({ remedy: _, fix: __, ...finding }: Finding, { because, span }: A
 }
 
 function unneeded(rig: Rig, allowance: Allowance, needed: ReadonlySet<string>): readonly Finding[] {
-  const things = allowance.things.filter(thing => !needed.has(keyOf(allowance, thing)))
+  const things = allowance.things.filter(
+    thing =>
+      // A rail said without a side is both; it is enough that one of them needs it.
+      !alike(rig, thing).some(one => needed.has(keyOf(allowance, one))),
+  )
   if (needed.has(keyOf(allowance)) && things.length === 0) return []
   return [
     {
@@ -65,6 +70,12 @@ function unneeded(rig: Rig, allowance: Allowance, needed: ReadonlySet<string>): 
       related: [],
     },
   ]
+}
+
+function alike(rig: Rig, thing: string): readonly string[] {
+  const rail = rig.railAt.get(thing)
+  const across = rail && railAcross(rig, rail)
+  return across ? [thing, across.code] : [thing]
 }
 
 /** A thing as a sentence calls it, from the address or code that the allowance holds. */

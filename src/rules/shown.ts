@@ -1,6 +1,23 @@
+import { units } from '../measure/index.ts'
 import type { Rig } from '../rig/index.ts'
 
-export const shownLength = (rig: Rig, metres: number): string =>
-  `${metres.toFixed(2)} ${rig.vessel.units[0] ?? 'm'}`
+/** Feet where the vessel measures in feet or inches, else metres: how her people would say it. */
+const speaksFeet = ({ vessel }: Rig) => vessel.units[0] === 'ft' || vessel.units[0] === 'in'
 
-export const shownArea = (_rig: Rig, squareMetres: number): string => `${squareMetres.toFixed(1)} m²`
+/** A length as a finding says it: '7.70 m', or to the half inch '25 ft 3 1/2 in'. */
+export function shownLength(rig: Rig, metres: number): string {
+  if (!speaksFeet(rig)) return `${metres.toFixed(2)} m`
+  const halves = Math.round((metres / units.in.si) * 2)
+  const feet = Math.floor(halves / 24)
+  const inches = Math.floor((halves % 24) / 2)
+  const half = halves % 2 === 1 ? (inches > 0 ? ' 1/2' : '1/2') : ''
+  const rest = `${inches > 0 || half === '' ? inches : ''}${half} in`
+  if (feet === 0) return rest
+  return inches === 0 && half === '' ? `${feet} ft` : `${feet} ft ${rest}`
+}
+
+/** An area as a finding says it: '24.1 square metres'. */
+export function shownArea(rig: Rig, squareMetres: number): string {
+  const feet = squareMetres / units.ft.si ** 2
+  return speaksFeet(rig) ? `${Math.round(feet)} square feet` : `${squareMetres.toFixed(1)} square metres`
+}

@@ -23,7 +23,6 @@ export const oneMissing: Rule = {
         aboard: 'One side is worked and the other is left, so that the sail or the spar is dragged askew.',
         remedy: 'Say "pair" of it, and belay one on each side.',
         about: aboutLine(line),
-        follows: [line.address],
       }
     }
   },

@@ -27,7 +27,7 @@ export const sheetOneSide: Rule = {
         remedy:
           'Say "pair" of the sheet, and belay one on each side. A sail with a boom, or a sheet on a horse, needs only one.',
         about: [sail.name, ...aboutLine(sheet)],
-        follows: [sail.name, sheet.address],
+        follows: [sail.name],
       }
     }
   },

@@ -1,0 +1,158 @@
+import { describe, it } from 'vitest'
+import { check } from './check.ts'
+
+const jib = `bring in standard gear
+
+vessel Mole
+  cutter
+
+stays
+  jib stay
+
+sails
+  jib, headsail on jib stay
+`
+const rail = `
+rails
+  fore rail, port and starboard, 4 pins, marked FR
+
+belay on fore rail
+`
+
+describe('one cause is told once', () => {
+  it('a single line on both sides is not an orphan as well', () =>
+    check(`${jib}    gear jib
+${rail}  1  jib sheet
+  2  port jib halyard
+  3  jib downhaul
+#    ^ error belay/side-missing
+`))
+
+  it('both lines of a pair without a place are told together', () =>
+    check(`${jib}# ^ error belay/no-place: Jib sheet, port and starboard, is belayed nowhere.
+    gear jib
+${rail}  2  port jib halyard, starboard jib downhaul
+`))
+
+  it('one line of a pair without a place is an orphan, and not a pair on one side', () =>
+    check(`${jib}# ^ error belay/no-place: Jib sheet, starboard, is belayed nowhere; its fellow is at the fore rail, port, pin 1.
+    gear jib
+${rail}  1  port jib sheet
+  2  port jib halyard, starboard jib downhaul
+`))
+
+  it('a pair on one side is not said to be on the wrong side or unlike', () =>
+    check(`${jib}    gear jib
+${rail}  1  port jib.sheet.starboard
+#         ^ error pair/one-side
+  3  port jib.sheet.port
+  2  port jib halyard, starboard jib downhaul
+`))
+
+  it('a halyard that hoists nothing leaves its sail unset, but that is not told besides', () =>
+    check(`${jib}    gear jib
+      halyard hoists haed against downhaul
+#     ^ error line/acts-on-nothing
+${rail}  1  jib sheet
+  2  port jib halyard, starboard jib downhaul
+`))
+
+  it('a sail without gear wants everything, and is told once', () =>
+    check(`vessel Mole
+  ketch
+
+masts
+  main mast
+
+spars
+  main yard, hoists from 3.00 m to 9.00 m up
+
+stays
+  jib stay
+
+sails
+  squaresail, square sail on main yard
+# ^ error sail/nothing-sets-it: Squaresail has no gear: nothing sets it, and nothing gets it in.
+  jib, headsail on jib stay
+    gear small jib
+
+gear small jib
+  halyard single
+    hoists head against downhaul
+  downhaul single
+    lowers head against halyard
+  sheet pair
+    draws clew aft against other sheet
+${rail}  1  jib sheet
+  2  port jib halyard, starboard jib downhaul
+`))
+
+  it('a rig of sails without any line is told once', () =>
+    check(`vessel Mole
+# ^ error sail/nothing-sets-it: The rig has 2 sails and no line: nothing sets them, and nothing gets them in.
+  ketch
+
+masts
+  main mast
+
+spars
+  main yard, hoists from 3.00 m to 9.00 m up
+
+stays
+  jib stay
+
+sails
+  squaresail, square sail on main yard
+  jib, headsail on jib stay
+`))
+
+  it('a rig without rails is told once, however many lines it has', () =>
+    check(`bring in standard gear
+
+vessel Mole
+# ^ error belay/no-place: The rig has no rails, and its 4 lines are belayed nowhere.
+  cutter
+
+stays
+  jib stay
+
+sails
+  jib, headsail on jib stay
+    gear jib
+`))
+
+  it('a fault of a gear hung on three sails is told once, for all of them', () =>
+    check(`stays
+  jib stay
+  inner stay
+  fore stay
+
+gear small jib
+  halyard single
+# ^ error line/nothing-answers: Jib halyard is answered by nothing: no line is said to be eased when it is hauled. So are the inner jib halyard and the fore staysail halyard.
+    hoists head
+  downhaul single
+    lowers head against halyard
+
+sails
+  jib, headsail on jib stay
+    gear small jib
+  inner jib, headsail on inner stay
+    gear small jib
+  fore staysail, staysail on fore stay
+    gear small jib
+`))
+
+  it('a part is not asked for what the whole vessel would have', () =>
+    check(`bring in standard gear
+
+stays
+  jib stay
+
+sails
+  jib, headsail on jib stay
+    gear jib
+      without downhaul
+      halyard answered by the weight of the sail
+`))
+})

@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest'
+import { lineColumn, lineStarts } from '../../src/text/index.ts'
+import { compiledText } from '../support/compiled.ts'
+import { notebookOf } from './notebook.ts'
+import { plants } from './plants.ts'
+import { seeded, someOf } from './seeded.ts'
+
+/** Port read for starboard and starboard for port, everywhere but in "port and starboard". */
+function mirrored(text: string): string {
+  return text.replace(/port and starboard|\bport\b|\bstarboard\b/g, side =>
+    side === 'port' ? 'starboard' : side === 'starboard' ? 'port' : side,
+  )
+}
+
+/** Findings by line, rule and words. The words are sorted: a list of both sides begins with port on either tack. */
+function found(text: string): readonly string[] {
+  const starts = lineStarts(text)
+  const { findings } = compiledText(text)
+  return findings
+    .filter(({ at }) => at.source === 'test.rig')
+    .map(({ severity, rule, at, message }) => {
+      const words = message
+        .replaceAll(/[.,;:]/g, '')
+        .split(' ')
+        .sort()
+        .join(' ')
+      return `line ${lineColumn(starts, at.start).line}: ${severity} ${rule}: ${words}`
+    })
+    .sort()
+}
+
+const asMirrored = (findings: readonly string[]) =>
+  findings.map(finding => {
+    const [line, severity, rest = ''] = finding.split(': ')
+    return `${line}: ${severity}: ${mirrored(rest).split(' ').sort().join(' ')}`
+  })
+
+const timeout = 60_000
+const seed = 1853
+const books = ['barque-harrow-tansy', 'schooner-pellow-finch'].map(notebookOf)
+const sided = Object.entries(plants).filter(([name]) => /berth|pair|pin|port/.test(name))
+const cases = sided.flatMap(([name, plant], index) =>
+  books.flatMap(book =>
+    someOf(plant(book), 1, seeded(seed + index)).map(({ text }) => ({ name, book: book.name, text })),
+  ),
+)
+
+describe.each(cases)('$name on $book', ({ text }) => {
+  it('is found as in a mirror when port and starboard change places', { timeout }, () => {
+    expect(asMirrored(found(mirrored(text))).sort()).toEqual([...found(text)].sort())
+  })
+})
