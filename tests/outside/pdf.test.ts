@@ -6,7 +6,7 @@ import { barquePapers } from './barque.ts'
 let folder = ''
 let papers: readonly string[] = []
 beforeAll(async () => {
-  folder = await barquePapers()
+  folder = await barquePapers('all')
   papers = readdirSync(folder).filter(name => name.endsWith('.pdf'))
 })
 

@@ -20,7 +20,7 @@ beforeAll(async () => {
       '--no-first-run',
     ],
   })
-  folder = await barquePapers()
+  folder = await barquePapers('draw', 'chart')
 })
 afterAll(() => browser?.close())
 

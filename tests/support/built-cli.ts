@@ -43,7 +43,7 @@ export function run(
     input: input ?? '',
     env: { ...process.env, ...env },
     encoding: 'utf8',
-    timeout: 120_000,
+    timeout: 200_000,
     maxBuffer: 64 * 1024 * 1024,
   })
   return { code: done.status, out: done.stdout, err: done.stderr }
