@@ -1,16 +1,11 @@
-import { between, boundsOf, rectsMeet, type Stretch, stretches } from './plane.ts'
+import { between, boundsOf, type Rect, type Stretch, stretches } from './plane.ts'
 import type { Point } from './sheet.ts'
 
 /** A closed run of points, prepared for cutting lines at its edge. */
 export interface Shape {
   readonly points: readonly Point[]
   readonly edges: readonly Stretch[]
-  readonly bounds: {
-    readonly left: number
-    readonly top: number
-    readonly right: number
-    readonly bottom: number
-  }
+  readonly bounds: Rect
 }
 
 export const shapeOf = (points: readonly Point[]): Shape => ({
@@ -56,18 +51,22 @@ export function partsOf(points: readonly Point[], shapes: readonly Shape[]): Par
 }
 
 function mayMeet([a, b]: Stretch, { bounds }: Shape): boolean {
-  const box = boundsOf([a, b]) ?? bounds
-  const thick = {
-    left: box.left - 1e-9,
-    top: box.top - 1e-9,
-    right: box.right + 1e-9,
-    bottom: box.bottom + 1e-9,
-  }
-  return rectsMeet(thick, bounds)
+  return (
+    Math.min(a.x, b.x) <= bounds.right &&
+    Math.max(a.x, b.x) >= bounds.left &&
+    Math.min(a.y, b.y) <= bounds.bottom &&
+    Math.max(a.y, b.y) >= bounds.top
+  )
 }
 
 function cutAt(stretch: Stretch, shapes: readonly Shape[]): readonly Stretch[] {
-  const cuts = shapes.flatMap(({ edges }) => edges.flatMap(edge => crossing(stretch, edge) ?? []))
+  const cuts: number[] = []
+  for (const { edges } of shapes)
+    for (const edge of edges) {
+      const cut = crossing(stretch, edge)
+      if (cut !== undefined) cuts.push(cut)
+    }
+  if (cuts.length === 0) return [stretch]
   const marks = [0, ...cuts.sort((a, b) => a - b), 1]
   return marks.slice(1).flatMap((to, i): Stretch[] => {
     const from = marks[i] ?? 0
@@ -77,7 +76,10 @@ function cutAt(stretch: Stretch, shapes: readonly Shape[]): readonly Stretch[] {
 
 /** How far along the first stretch, from 0 to 1, it crosses the second; undefined where it does not. */
 export function crossing([a, b]: Stretch, [c, d]: Stretch): number | undefined {
-  const [rx, ry, sx, sy] = [b.x - a.x, b.y - a.y, d.x - c.x, d.y - c.y]
+  const rx = b.x - a.x
+  const ry = b.y - a.y
+  const sx = d.x - c.x
+  const sy = d.y - c.y
   const cross = rx * sy - ry * sx
   if (cross === 0) return undefined
   const t = ((c.x - a.x) * sy - (c.y - a.y) * sx) / cross

@@ -2,6 +2,7 @@ import { isInside, type Shape, shapeOf } from './clip.ts'
 import { type LabelBox, labelBoxesMeet } from './label-box.ts'
 import {
   boundsOf,
+  cornersOf,
   grown,
   type Rect,
   rect,
@@ -189,7 +190,8 @@ function judge(form: LabelForm, { at, cost: far }: Place, view: TurnedGround, mo
     cost += more
     if (isHard) isClear = false
   }
-  for (const corner of roomCorners(room)) {
+  for (const corner of cornersOf(room)) {
+    if (cost >= most) break
     if (!isInside(corner, view.within)) add(price.outside, true)
     if (view.nearer.some(shape => isInside(corner, shape))) add(price.underNearer, true)
   }
@@ -200,10 +202,3 @@ function judge(form: LabelForm, { at, cost: far }: Place, view: TurnedGround, mo
   }
   return { box, cost, isClear }
 }
-
-const roomCorners = ({ left, top, right, bottom }: Rect): readonly Point[] => [
-  { x: left, y: top },
-  { x: right, y: top },
-  { x: right, y: bottom },
-  { x: left, y: bottom },
-]

@@ -62,22 +62,25 @@ export function turned({ x, y }: Point, angle: number): Point {
 }
 
 /** Whether a stretch passes through the inside of a rectangle, by cutting it at the four sides. */
-export function stretchMeetsRect([a, b]: Stretch, box: Rect): boolean {
-  let from = 0
-  let to = 1
-  const cuts = [
-    [a.x - b.x, a.x - box.left],
-    [b.x - a.x, box.right - a.x],
-    [a.y - b.y, a.y - box.top],
-    [b.y - a.y, box.bottom - a.y],
-  ] as const
-  for (const [run, room] of cuts) {
-    if (run === 0 && room <= 0) return false
-    if (run < 0) from = Math.max(from, room / run)
-    if (run > 0) to = Math.min(to, room / run)
-  }
-  return from < to
+export function stretchMeetsRect([a, b]: Stretch, { left, top, right, bottom }: Rect): boolean {
+  const across = withinSpan(a.x, b.x, left, right)
+  const down = withinSpan(a.y, b.y, top, bottom)
+  return Math.max(across.from, down.from) < Math.min(across.to, down.to)
 }
+
+/** Which part of the way from `a` to `b`, as shares of it from 0 to 1, lies between the two bounds. */
+function withinSpan(a: number, b: number, low: number, high: number): { from: number; to: number } {
+  const run = b - a
+  if (run === 0) return a > low && a < high ? whole : nowhere
+  const [first, second] = [(low - a) / run, (high - a) / run]
+  return {
+    from: Math.max(0, Math.min(first, second)),
+    to: Math.min(1, Math.max(first, second)),
+  }
+}
+
+const whole = { from: 0, to: 1 }
+const nowhere = { from: 1, to: 0 }
 
 /** The straight stretches of a run of points. */
 export function stretches(points: readonly Point[], closed = false): readonly Stretch[] {
