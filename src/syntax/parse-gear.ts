@@ -7,7 +7,8 @@ import type * as tree from './tree.ts'
 
 type Clause = tree.Clause | undefined
 
-/** The clauses of gear and lines, of rails, deck and stations, and those that end in prose. */
+/** The clauses of gear and lines, of rails, deck and stations, and those that end in prose. A rule
+ * for each, so the file is long. */
 export abstract class GearParser extends ClausesParser {
   // --- gear and lines
 

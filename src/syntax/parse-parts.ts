@@ -19,7 +19,8 @@ export interface Figured {
 
 /**
  * The parts of which clauses are made: names, measures, places, references. The grammar is one class in layers, since
- * Chevrotain wants a class; each layer is one file.
+ * Chevrotain wants a class; each layer is one file. This one is long: every part stands beside what is
+ * made of it.
  */
 export abstract class PartsParser extends EmbeddedActionsParser {
   protected source: Source = { name: '', text: '' }
