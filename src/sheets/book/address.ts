@@ -62,12 +62,32 @@ export function addressWords({ rail, sides, pins }: PinAddress): string {
 
 const sideLetters: Readonly<Record<SideMark, string>> = { P: 'P', S: 'S', W: 'weather', L: 'lee' }
 
+/** 'fore rail, port, pin 21': an address as it is said. */
+export function addressInFull({ railName, sides, pins }: PinAddress): string {
+  const said = [railName, sides.map(side => sideNames[side]).join(' and ')]
+    .filter(part => part !== '')
+    .join(', ')
+  return pins === undefined ? said : `${said}, pin ${pins}`
+}
+
+const sideNames: Readonly<Record<SideMark, string>> = {
+  P: 'port',
+  S: 'starboard',
+  W: 'weather side',
+  L: 'lee side',
+}
+
 /** An address among words, its sides as marks within it: one Span that reads as letters. */
 export function addressPiece(address: PinAddress, type: Typeface, ruler: Ruler): DrawnPiece {
   return {
     kind: 'drawn',
     width: addressWidth(address, type, ruler),
-    marks: at => [tagged('Span', addressMarks(address, at, type, ruler), { actual: addressWords(address) })],
+    marks: at => [
+      tagged('Span', addressMarks(address, at, type, ruler), {
+        actual: addressWords(address),
+        expansion: addressInFull(address),
+      }),
+    ],
   }
 }
 

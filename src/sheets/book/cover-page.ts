@@ -54,7 +54,7 @@ function vesselBand({ rig, setting: { ruler } }: Book): readonly Mark[] {
   return [
     level(0, live.width, 16.8, rule.cover),
     tagged('P', [
-      lettered(ruler, { x: 0, y }, vessel.words, vessel.type, black),
+      lettered(ruler, { x: 0, y }, `${vessel.words} `, vessel.type, black),
       ...(told
         ? [lettered(ruler, { x: live.width, y }, told.words, told.type, black, { anchor: 'end' })]
         : []),
@@ -78,13 +78,7 @@ function stationName(book: Book): { readonly marks: readonly Mark[]; readonly fi
   const first = oneLine === undefined ? 43 : 50.8
   const led = points(size * 1.06)
   const name_ = set.map((line, index) =>
-    lettered(
-      ruler,
-      { x: 0, y: first + index * led },
-      index < set.length - 1 ? `${line.words} ` : line.words,
-      line.type,
-      black,
-    ),
+    lettered(ruler, { x: 0, y: first + index * led }, `${line.words} `, line.type, black),
   )
   const under = first + (set.length - 1) * led + 10.2
   const kind = lettered(ruler, { x: 0, y: under }, 'Station handbook', type.coverKind, black)

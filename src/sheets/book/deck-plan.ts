@@ -1,4 +1,4 @@
-import type { Rail } from '../../rig/index.ts'
+import type { Place as BelayingPlace, Rail } from '../../rig/index.ts'
 import { hullPlan } from '../hull-plan.ts'
 import { lettered } from '../lettered.ts'
 import { boundsOf, grown, type Rect, rectsMeet } from '../plane.ts'
@@ -15,12 +15,16 @@ type Place = (x: number, y: number) => Point
 
 const ends = 10
 
+// A slip of the pen (a foot a million metres aft) is left off, so that the rest can still be drawn.
+const isSober = (metres: number): boolean => Number.isFinite(metres) && Math.abs(metres) < 1000
+
 /** The deck seen from above, bow right, the station's own rails heavy; undefined where the text gives no geometry. */
 export function deckPlan(book: Book): GlanceSection | undefined {
   const { rig, station, setting } = book
   const plan = hullPlan(rig)
   const own = station.rails.flatMap(code => rig.railAt.get(code) ?? [])
   if (!plan || !own.some(rail => middleOf(rail))) return undefined
+  if (![plan.stem, plan.taffrail, plan.halfBeam].every(isSober) || plan.halfBeam <= 0) return undefined
   const metre = Math.min((live.width - 2 * ends) / (plan.taffrail - plan.stem), 11 / plan.halfBeam)
   const half = plan.halfBeam * metre
   const height = 2 * half + 11.6
@@ -57,8 +61,12 @@ export function deckPlan(book: Book): GlanceSection | undefined {
 }
 
 function things({ rig }: Book, at: Place): readonly Mark[] {
-  const decks = rig.deck.filter(thing => thing.kind !== 'raised deck')
-  const masts = rig.masts.flatMap(({ foot }) => (foot ? [at(foot.x, foot.y)] : []))
+  const decks = rig.deck.filter(
+    thing => thing.kind !== 'raised deck' && [thing.x0, thing.x1, thing.y0, thing.y1].every(isSober),
+  )
+  const masts = rig.masts.flatMap(({ foot }) =>
+    foot && isSober(foot.x) && isSober(foot.y) ? [at(foot.x, foot.y)] : [],
+  )
   return [
     ...decks.map(
       ({ x0, x1, y0, y1 }): Mark => ({
@@ -82,7 +90,7 @@ function things({ rig }: Book, at: Place): readonly Mark[] {
 
 function rails({ rig, station }: Book, at: Place): readonly Mark[] {
   return rig.rails.flatMap((rail): readonly Mark[] => {
-    const known = rail.places.flatMap(place => (place.at ? [at(place.at.x, place.at.y)] : []))
+    const known = rail.places.flatMap(place => pinAt(place, at))
     const [first] = known
     const last = known.at(-1)
     if (!first || !last) return []
@@ -92,6 +100,9 @@ function rails({ rig, station }: Book, at: Place): readonly Mark[] {
     return [{ kind: 'circle', at: first, radius: isOwn ? 0.75 : 0.3, fill: { ink: black } }]
   })
 }
+
+const pinAt = ({ at: pin }: BelayingPlace, at: Place): readonly Point[] =>
+  pin && isSober(pin.x) && isSober(pin.y) ? [at(pin.x, pin.y)] : []
 
 interface Label {
   readonly words: string
@@ -157,16 +168,18 @@ function insideLabels({ rig }: Book, inside: readonly Rail[], at: Place, ruler: 
     ...rig.deck
       .filter(thing => thing.kind !== 'raised deck')
       .map(({ x0, x1, y0, y1 }) => boundsOf([at(x0, y0), at(x1, y1)])),
-    ...rig.rails.map(rail =>
-      boundsOf(rail.places.flatMap(place => (place.at ? [at(place.at.x, place.at.y)] : []))),
+    ...rig.rails.map(rail => boundsOf(rail.places.flatMap(place => pinAt(place, at)))),
+    ...rig.masts.map(({ foot }) =>
+      foot && isSober(foot.x) && isSober(foot.y)
+        ? grown(boundsOf([at(foot.x, foot.y)]) as Rect, 1)
+        : undefined,
     ),
-    ...rig.masts.map(({ foot }) => foot && grown(boundsOf([at(foot.x, foot.y)]) as Rect, 1)),
   ].filter(box => box !== undefined)
   const marks: Mark[] = []
   for (const mark of [...new Set(inside.map(rail => rail.mark))]) {
     const places = inside
       .filter(rail => rail.mark === mark)
-      .flatMap(rail => rail.places.flatMap(place => (place.at ? [at(place.at.x, place.at.y)] : [])))
+      .flatMap(rail => rail.places.flatMap(place => pinAt(place, at)))
     const around = boundsOf(places)
     if (!around) continue
     const width = ruler(mark, face)

@@ -122,7 +122,7 @@ function numbersOf(
   const room = (index: number) => Math.min(index, last - index) * pitch
   const shown = places.flatMap((place, index) => {
     const isEnd = index === 0 || index === last
-    return isEnd || (place.number % 5 === 0 && room(index) > 4.4)
+    return isEnd || (place.number % 5 === 0 && room(index) > 6)
       ? [{ number: place.number, x: at(index) }]
       : []
   })

@@ -5,7 +5,7 @@ import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
 import { capHeight, type Ruler } from '../typeface.ts'
 import { actionBlock, actWord, type MarkedAct } from './action-mark.ts'
-import { addressesOf, addressMarks, addressWords, type PinAddress } from './address.ts'
+import { addressesOf, addressInFull, addressMarks, addressWords, type PinAddress } from './address.ts'
 import type { Book } from './book.ts'
 import { type Block, type Piece, words } from './flow.ts'
 import { live, type PageBody } from './page.ts'
@@ -163,13 +163,13 @@ function pinExamples(book: Book): readonly Example[] {
   const brace = braceAddress([...book.lines.lent, ...book.lines.own], book) ?? pair
   const plain = all.find(([first]) => first?.sides.length === 0)?.[0]
   return [
-    single && { address: single, meaning: `${spoken(single)}. Pin 1 is the foremost; count aft.` },
+    single && { address: single, meaning: `${addressInFull(single)}. Pin 1 is the foremost; count aft.` },
     pair && { address: pair, meaning: 'the same place on both sides: one line of a pair on each.' },
     brace && {
       address: { ...brace, sides: ['L'] as const },
-      meaning: `${brace.railName}, lee side${pinWords(brace)}, whichever side that is.`,
+      meaning: `${brace.railName}, lee side${brace.pins === undefined ? '' : `, pin ${brace.pins}`}, whichever side that is.`,
     },
-    plain && !(single && pair && brace) && { address: plain, meaning: `${spoken(plain)}.` },
+    plain && !(single && pair && brace) && { address: plain, meaning: `${addressInFull(plain)}.` },
   ].filter(example => example !== undefined && example !== false)
 }
 
@@ -178,18 +178,6 @@ function braceAddress(lines: readonly Line[], book: Book): PinAddress | undefine
     .map(pair => addressesOf(pair, book.rig))
     .find(([first]) => first?.sides.length === 2)?.[0]
 }
-
-const sideNames: Readonly<Record<SideMark, string>> = {
-  P: 'port',
-  S: 'starboard',
-  W: 'weather side',
-  L: 'lee side',
-}
-
-const spoken = (address: PinAddress): string =>
-  [address.railName, ...address.sides.map(side => sideNames[side])].join(', ') + pinWords(address)
-
-const pinWords = ({ pins }: PinAddress): string => (pins === undefined ? '' : `, pin ${pins}`)
 
 function orderSection(book: Book, y: number): Block {
   const { ruler } = book.setting

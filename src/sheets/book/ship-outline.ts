@@ -1,8 +1,6 @@
 import type { Rig, Sail } from '../../rig/index.ts'
 import { boundsOf } from '../plane.ts'
-import { hullLines } from '../sail-plan/hull-lines.ts'
-import { hullShape } from '../sail-plan/hull-shape.ts'
-import { type View, viewAt } from '../sail-plan/view.ts'
+import { hullLines, hullShape, type View, viewAt } from '../sail-plan/index.ts'
 import type { Mark, PathStep, Point } from '../sheet.ts'
 import { black, points, white } from './type.ts'
 
