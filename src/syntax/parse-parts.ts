@@ -329,6 +329,16 @@ export abstract class PartsParser extends EmbeddedActionsParser {
     }
   }
 
+  /** A comma or a line's end follows every rule that mends itself, so there is nothing to look up. */
+  protected isInCurrentRuleReSyncSet(): boolean {
+    return true
+  }
+
+  /** Leaves out the sets of what may follow each rule: half of the analysis, and only the two methods above would use them. */
+  protected TRACE_INIT<T>(step: string, analyse: () => T): T | undefined {
+    return step === 'computeAllProdsFollows' ? undefined : analyse()
+  }
+
   /** Nothing is put in that was not said. */
   protected override canTokenTypeBeInsertedInRecovery(): boolean {
     return false
