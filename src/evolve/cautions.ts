@@ -54,7 +54,7 @@ export const cautions: readonly Caution[] = [
     group: 'On every line',
     full: 'Never take the last turn off a loaded pin. Surge round it.',
     short: 'Keep the last turn: surge.',
-    brief: 'Keep the last turn.',
+    brief: 'Keep the turn.',
   },
   {
     number: 4,

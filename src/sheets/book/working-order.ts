@@ -117,11 +117,14 @@ function heightsOf(order: Order, set: OrderSetting): Heights {
 const titleTried = 'To set the sail'
 const afterHead = 0.4
 
+// The last rule stands this much under the last words, and may reach below where words must end.
+const rulesClear = 1.35
+
 /** Whether a page holds these phases, from where its first begins. */
 function held({ phases, jams }: Heights, some: readonly number[], top: number): boolean {
   const isLast = some.at(-1) === phases.length - 1
   const bottom = some.reduce((y, at) => y + (phases[at] ?? 0), top) + (isLast ? jams : 0)
-  return bottom <= live.textBottom + 0.6
+  return bottom - (isLast && jams > 0 ? 0 : rulesClear) <= live.textBottom
 }
 
 /** The phases of an order parted at a phase's border, on as few pages as hold them, and two as evenly as they can be. */
