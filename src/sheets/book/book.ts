@@ -1,3 +1,4 @@
+import type { Evolutions } from '../../evolve/index.ts'
 import type { Figures } from '../../reckon/index.ts'
 import type { Rig, Station } from '../../rig/index.ts'
 import type { Setting } from '../setting.ts'
@@ -7,6 +8,8 @@ import type { StationLines } from './station-lines.ts'
 export interface Book {
   readonly rig: Rig
   readonly figures: Figures
+  /** How every sail is set and doused: reckoned once for the book. */
+  readonly evolutions: Evolutions
   readonly station: Station
   readonly setting: Setting
   /** Which sails and lines are the station's. */

@@ -1,4 +1,4 @@
-import { type Order, workingOrders } from '../../evolve/index.ts'
+import type { Order } from '../../evolve/index.ts'
 import type { Sail } from '../../rig/index.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
@@ -71,9 +71,9 @@ function sailRow(sail: Sail, top: number, book: Book): Mark {
   const { ruler } = setting
   const lines = rig.lines.filter(line => line.host?.kind === 'sail' && line.host.name === sail.name)
   const own = lines.filter(line => line.station === station.name).length
-  const orders = workingOrders(rig, sail)
+  const orders = book.evolutions.ordersAt.get(sail.name)
   const page = book.pageOf(orderKey(sail.name, 'set')) ?? book.pageOf(orderKey(sail.name, 'douse'))
-  const values = [String(own), String(lines.length - own), most(orders.set), most(orders.douse)]
+  const values = [String(own), String(lines.length - own), most(orders?.set), most(orders?.douse)]
   const y = top + 3.8
   const cell = (told: string, index: number, face: Typeface): Mark =>
     lettered(ruler, { x: columns[index]?.x ?? 0, y }, told, face, black, anchored(index))

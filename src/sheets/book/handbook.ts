@@ -1,3 +1,4 @@
+import { evolve } from '../../evolve/index.ts'
 import type { Finding, Found } from '../../findings/index.ts'
 import type { Figures } from '../../reckon/index.ts'
 import type { Rig, Station } from '../../rig/index.ts'
@@ -24,7 +25,9 @@ export function stationHandbook(
 ): Found<PaperDocument> {
   const setting = { ...given, ruler: remembering(given.ruler) }
   const lines = stationLines(rig, station)
-  const blind: Book = { rig, figures, station, setting, lines, pageOf: () => undefined, pageCount: undefined }
+  const evolutions = evolve(rig)
+  const unnumbered = { pageOf: () => undefined, pageCount: undefined }
+  const blind: Book = { rig, figures, evolutions, station, setting, lines, ...unnumbered }
   const draft = inOrder(bookSections(blind).value, blind)
   const numbers = pageNumbers(draft)
   const book: Book = { ...blind, pageOf: key => numbers.get(key), pageCount: draft.length }

@@ -143,11 +143,11 @@ function thenThese(rows: readonly OrderRow[], at: number, book: Book): Joined | 
     group.push(row)
   }
   const address = joinedAddress(group, book)
-  if (group.length < 2 || !address) return undefined
+  if (!address) return undefined
   const entry = {
     act: first.act,
     address,
-    name: 'then these',
+    name: group.length > 1 ? 'then these' : 'then this',
     station: stationOf(first, book),
     hands: handsOf(group),
   }

@@ -1,4 +1,4 @@
-import { type Order, type OrderPhase, type OrderRow, workingOrders } from '../../evolve/index.ts'
+import type { Order, OrderPhase, OrderRow } from '../../evolve/index.ts'
 import type { LineFunction, Sail } from '../../rig/index.ts'
 import type { Book } from './book.ts'
 
@@ -35,9 +35,9 @@ export const rowsOf = ({ haul, ease, hold, tend, standBy }: OrderPhase): readonl
 export const isOwn = ({ stations }: OrderRow, { station }: Book): boolean => stations.includes(station.name)
 
 /** The orders of a sail that the text gives. */
-export function ordersOf(sail: Sail, { rig }: Book): readonly Order[] {
-  const { set, douse } = workingOrders(rig, sail)
-  return [set, douse].filter(order => order !== undefined)
+export function ordersOf(sail: Sail, { evolutions }: Book): readonly Order[] {
+  const orders = evolutions.ordersAt.get(sail.name)
+  return [orders?.set, orders?.douse].filter(order => order !== undefined)
 }
 
 const phasesOf = (sail: Sail, book: Book): readonly OrderPhase[] =>

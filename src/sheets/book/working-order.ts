@@ -1,4 +1,4 @@
-import { type Order, type OrderPhase, workingOrders } from '../../evolve/index.ts'
+import type { Order, OrderPhase } from '../../evolve/index.ts'
 import type { Finding, Found } from '../../findings/index.ts'
 import type { Evolution, Sail } from '../../rig/index.ts'
 import type { Mark } from '../sheet.ts'
@@ -20,7 +20,7 @@ import { rule, type } from './type.ts'
  * lines are joined, then it takes two pages; every one of these is a finding.
  */
 export function orderSpread(sail: Sail, book: Book): Found<readonly PageBody[]> {
-  const { set, douse } = workingOrders(book.rig, sail)
+  const { set, douse } = book.evolutions.ordersAt.get(sail.name) ?? {}
   const setting = set && sail.toSet && orderPages(set, sail.toSet, sail, book)
   const dousing = douse && sail.toDouse && orderPages(douse, sail.toDouse, sail, book)
   const facing = setting === undefined || setting.value.length === 1
