@@ -7,10 +7,13 @@ import { noToppingLift } from './boom/no-topping-lift.ts'
 import { actsOnNothing } from './line/acts-on-nothing.ts'
 import { counterpartOneWay } from './line/counterpart-one-way.ts'
 import { nothingAnswers } from './line/nothing-answers.ts'
+import { ropeTooThin } from './line/rope-too-thin.ts'
 import { halyardsOneSide } from './mast/halyards-one-side.ts'
 import { orderDiffers } from './mast/order-differs.ts'
 import { topsailAndTopgallantOneSide } from './mast/topsail-and-topgallant-one-side.ts'
 import { printedAlike } from './name/printed-alike.ts'
+import { hauledAgainst } from './order/hauled-against.ts'
+import { moreHandsThanAboard } from './order/more-hands-than-aboard.ts'
 import { notMirrored } from './pair/not-mirrored.ts'
 import { oneMissing } from './pair/one-missing.ts'
 import { oneSide } from './pair/one-side.ts'
@@ -18,6 +21,7 @@ import { wrongSide } from './pair/wrong-side.ts'
 import { clewApart } from './reach/clew-apart.ts'
 import { outOfHail } from './reach/out-of-hail.ts'
 import type { Rule } from './rule.ts'
+import { beyondItsStay } from './sail/beyond-its-stay.ts'
 import { footAboveHead } from './sail/foot-above-head.ts'
 import { footWiderThanYard } from './sail/foot-wider-than-yard.ts'
 import { noBrace } from './sail/no-brace.ts'
@@ -72,6 +76,7 @@ export const rules: readonly Rule[] = [
   shorterThanHead,
   footWiderThanYard,
   footAboveHead,
+  beyondItsStay,
   hoistAboveTruck,
   loweredTooLow,
   longerThanBelow,
@@ -79,4 +84,7 @@ export const rules: readonly Rule[] = [
   halyardsOneSide,
   topsailAndTopgallantOneSide,
   printedAlike,
+  ropeTooThin,
+  hauledAgainst,
+  moreHandsThanAboard,
 ]

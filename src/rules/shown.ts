@@ -21,3 +21,16 @@ export function shownArea(rig: Rig, squareMetres: number): string {
   const feet = squareMetres / units.ft.si ** 2
   return speaksFeet(rig) ? `${Math.round(feet)} square feet` : `${squareMetres.toFixed(1)} square metres`
 }
+
+/** The distance between two pins as a finding says it: '10 cm'. */
+export function shownGap(rig: Rig, metres: number): string {
+  return speaksFeet(rig) ? shownLength(rig, metres) : `${Number((metres * 100).toFixed(1))} cm`
+}
+
+/** A rope's thickness: '10 mm', '3/8 in' to the sixteenth. */
+export function shownThickness(rig: Rig, metres: number): string {
+  if (!speaksFeet(rig)) return `${Number((metres * 1000).toFixed(1))} mm`
+  let [parts, of] = [Math.round((metres / units.in.si) * 16), 16]
+  while (parts % 2 === 0 && of > 1) [parts, of] = [parts / 2, of / 2]
+  return of === 1 ? `${parts} in` : `${parts}/${of} in`
+}

@@ -60,7 +60,7 @@ it('every check of the text and the rig has a page, and every page a check', () 
   const folders = ['text', 'measure', 'syntax', 'rig', 'rules']
   const sources = folders.flatMap(folder => sourcesIn(new URL(`../../src/${folder}/`, import.meta.url)))
   const groups =
-    'allow|belay|boom|deck|file|line|mast|measure|name|pair|rail|reach|sail|spar|station|stay|syntax|yard'
+    'allow|belay|boom|deck|file|line|mast|measure|name|order|pair|rail|reach|sail|spar|station|stay|syntax|yard'
   const slug = new RegExp(`'((?:${groups})/[a-z]+(?:-[a-z0-9]+)*)'`, 'g')
   const found = sources.flatMap(source => [...source.matchAll(slug)].flatMap(([, name]) => name ?? []))
   const checks = [...new Set(found)].sort()

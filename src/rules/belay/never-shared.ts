@@ -13,7 +13,7 @@ export const neverShared: Rule = {
     for (const place of rig.rails.flatMap(rail => rail.places)) {
       if (!place.shared || place.lines.length < 2) continue
       const lines = place.lines.flatMap(address => rig.lineAt.get(address) ?? [])
-      const why = lines.some(isHalyard) ? halyardWhy(lines) : opposedWhy(lines)
+      const why = lines.some(isHalyard) ? halyardWhy : opposedWhy(lines)
       if (why) yield shared(rig, place, lines, why)
     }
   },
@@ -32,8 +32,7 @@ function shared(rig: Rig, place: Place, lines: readonly Line[], why: string): Dr
   }
 }
 
-const halyardWhy = (lines: readonly Line[]) =>
-  `and a halyard (${lines.find(isHalyard)?.words}) shares its pin with nothing`
+const halyardWhy = 'but a halyard shares its pin with nothing'
 
 /** Sheet and clewline of one clew, tack and sheet of a course, the two braces of a yard: one eases the other. */
 function opposedWhy(lines: readonly Line[]): string | undefined {

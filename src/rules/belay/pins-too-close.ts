@@ -1,7 +1,7 @@
 import { pitch } from '../../rig/index.ts'
 import { aboutRail, railName, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
-import { shownLength } from '../shown.ts'
+import { shownGap } from '../shown.ts'
 
 /** Coils foul each other below this, in metres. */
 const closest = 0.16
@@ -21,7 +21,7 @@ export const pinsTooClose: Rule = {
       const name = rail.mirrored ? `${rail.name}, port and starboard,` : railName(rail)
       yield {
         at: rail.span,
-        message: `${sentence(name)} has its pins ${shownLength(rig, apart)} apart; coils need ${shownLength(rig, closest)}.`,
+        message: `${sentence(name)} has its pins ${shownGap(rig, apart)} apart; coils need ${shownGap(rig, closest)}.`,
         aboard: 'Coils foul one another, and fingers are caught between the pins.',
         remedy: 'Check the ends of the rail and the count of its pins, or spread them over a longer rail.',
         about: aboutRail(rail),
