@@ -1,4 +1,4 @@
-import type { Place, Rail, Rig } from '../rig/index.ts'
+import type { Mast, Place, Rail, Rig } from '../rig/index.ts'
 import { hullPlan } from './hull-plan.ts'
 
 /** How a rail is seen by the person who works at it. */
@@ -49,6 +49,12 @@ export function isInboard(rail: Rail, rig: Rig): boolean {
   if (!middle || half === undefined || half <= 0) return kindSaysSo
   const share = Math.abs(middle.y) / half
   return share < 0.45 || (share < 0.75 && kindSaysSo)
+}
+
+/** The mast a band lies round: the one its name tells of, or the only one there is. */
+export function mastWithin(rail: Rail, rig: Rig): Mast | undefined {
+  const named = rig.masts.find(mast => rail.name.split(/[ -]/).includes(mast.word))
+  return named ?? (rig.masts.length === 1 ? rig.masts[0] : undefined)
 }
 
 /** The middle of a rail in plan; undefined where its places are not known. */

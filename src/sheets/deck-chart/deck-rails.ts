@@ -1,6 +1,6 @@
 import type { Place, Rail, Rig } from '../../rig/index.ts'
 import { boundsOf, grown, type Rect } from '../plane.ts'
-import { isInboard } from '../rail-view.ts'
+import { isInboard, mastWithin } from '../rail-view.ts'
 import type { Point } from '../sheet.ts'
 import type { ChartLayout } from './layout.ts'
 
@@ -79,12 +79,12 @@ function plankCorners(from: Point, to: Point, over: number): readonly Point[] {
 /** A band round a mast: its pins in a ring from forward round by starboard, wider than the mast where they need it. */
 function ringed(rail: Rail, rig: Rig, { onSheet, scale }: ChartLayout): readonly DeckRail[] {
   const known = rail.places.find(place => place.at)?.at
-  const mast = rig.masts.find(each => rail.name.split(/[ -]/).includes(each.word))?.foot
+  const mast = mastWithin(rail, rig)?.foot
   const centre = known ?? mast
   if (!centre || scale === undefined) return []
   const at = onSheet(centre.x, centre.y)
   const count = rail.places.length
-  const radius = Math.max(450 / scale, 2.4, (count * 1.6) / (2 * Math.PI))
+  const radius = Math.max(250 / scale, 2.4, (count * 1.6) / (2 * Math.PI))
   const pins = rail.places.map((place, index) => {
     const turn = (index / count) * 2 * Math.PI
     return {

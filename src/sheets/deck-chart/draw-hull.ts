@@ -13,7 +13,12 @@ export function hullMarks(rig: Rig, layout: ChartLayout): readonly Mark[] {
   return [
     { kind: 'line', points: outline, closed: true, fill: { ink: ink.deck } },
     ...planks(layout),
-    { kind: 'line', points: edgeRun(layout, 0.16), closed: true, pen: pen(weight.a, ink.rig) },
+    {
+      kind: 'line',
+      points: edgeRun(layout, Math.min(0.16, 0.045 * hull.halfBeam)),
+      closed: true,
+      pen: pen(weight.a, ink.rig),
+    },
     { kind: 'line', points: outline, closed: true, pen: { ink: ink.ink, width: weight.e, join: 'round' } },
     ...bowsprit(rig, layout),
   ]

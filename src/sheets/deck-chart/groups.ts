@@ -1,6 +1,6 @@
 import type { Line, Place, Rail, Rig, Side } from '../../rig/index.ts'
 import { nameOnRail } from '../name-on-rail.ts'
-import { isInboard, middleOf } from '../rail-view.ts'
+import { isInboard, mastWithin, middleOf } from '../rail-view.ts'
 
 /** One row of a list: a line at its pin, or a run of free places. */
 export interface ListRow {
@@ -143,7 +143,7 @@ function groupOf({ rail, side, places, column, rig }: GroupOf): ListGroup {
     mark: rail.mark,
     side,
     column,
-    x: middleOf(rail)?.x,
+    x: middleOf(rail)?.x ?? (rail.lie === 'round' ? mastWithin(rail, rig)?.foot?.x : undefined),
     rows,
   }
 }
