@@ -2,6 +2,7 @@ import { EmbeddedActionsParser, type IToken, type TokenType } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import { type FigureRead, type UnitDimension, unitSpellings, unitsOffered } from '../measure/index.ts'
 import { nearest, type Source, type Span } from '../text/index.ts'
+import { lateLookahead } from './late-lookahead.ts'
 import type { SaidWords } from './matchers.ts'
 import { endOf, error, tokenSpan } from './said.ts'
 import { Comma, Count, LineEnd, Measure, Quoted, QuotedFirst, said, vocabulary, Word } from './tokens.ts'
@@ -28,7 +29,12 @@ export abstract class PartsParser extends EmbeddedActionsParser {
 
   /** The grammar's own faults are looked for in a test, not at every start. */
   constructor({ skipValidations = true }: { readonly skipValidations?: boolean } = {}) {
-    super(vocabulary, { recoveryEnabled: true, maxLookahead: 1, skipValidations })
+    super(vocabulary, {
+      recoveryEnabled: true,
+      maxLookahead: 1,
+      lookaheadStrategy: lateLookahead(1),
+      skipValidations,
+    })
   }
 
   name = this.RULE(
