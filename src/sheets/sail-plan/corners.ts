@@ -1,3 +1,4 @@
+import type { Rig } from '../../rig/index.ts'
 import { tagged } from '../book/tagged.ts'
 import { cartouche, type SetCartouche } from '../cartouche.ts'
 import { ink } from '../ink.ts'
@@ -46,7 +47,7 @@ export function keyOf(
 }
 
 /** The table of areas as a strip above the band: as many columns as the plate's breadth holds. */
-export function stripForm({ rig }: Ship, { frame }: Plate, { ruler }: Setting): TableForm {
+export function stripForm(rig: Rig, { frame }: Plate, { ruler }: Setting): TableForm {
   const breadth = frame.right - frame.left - inset.left - inset.right
   const forms = [8, 7, 6, 5, 4, 3, 2].map(columns => tableForm(rig, columns, ruler))
   return spread(forms.find(({ width }) => width <= breadth) ?? tableForm(rig, 1, ruler), breadth)

@@ -1,8 +1,8 @@
 import { partsOf } from '../clip.ts'
 import { dash, ink, weight } from '../ink.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { pointsOf } from './sail-edges.ts'
 import type { EdgeName, SailShape } from './sail-shape.ts'
-import { pointsOf } from './sails.ts'
 import { run } from './strokes.ts'
 
 /** An edge of a sail, cut into what is seen and what lies behind a nearer sail. */

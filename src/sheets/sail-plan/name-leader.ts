@@ -1,6 +1,15 @@
 import { isInside, partsOf, type Shape } from '../clip.ts'
 import { type LabelBox, labelBoxesMeet, uprightBox } from '../label-box.ts'
-import { distance, grown, type Rect, rect, stretches, stretchMeetsRect } from '../plane.ts'
+import {
+  distance,
+  grown,
+  type Rect,
+  rect,
+  rectsMeet,
+  type Stretch,
+  stretches,
+  stretchMeetsRect,
+} from '../plane.ts'
 import type { Point } from '../sheet.ts'
 import type { Ruler } from '../typeface.ts'
 import { type NameForm, skyForms } from './name-forms.ts'
@@ -18,8 +27,8 @@ export interface Sky {
   readonly taken: readonly Rect[]
 }
 
-interface Beside extends Sky {
-  readonly nearer: readonly Shape[]
+/** The sky with the names that already stand on the plan. */
+export interface Beside extends Sky {
   readonly names: readonly PlacedName[]
 }
 
@@ -28,33 +37,31 @@ const clear = 1.6
 
 /** The nearest place in clear sky for the name, and a leader to the part of the sail that is seen. */
 export function placeInSky(
-  shape: SailShape,
+  { sail }: SailShape,
   area: string,
-  sky: Beside,
+  { anchor, sky }: { readonly anchor: Point; readonly sky: Beside },
   ruler: Ruler,
 ): Omit<PlacedName, 'drawn'> | undefined {
-  const anchor = seenPoint(shape, sky.nearer)
-  if (!anchor) return undefined
-  const boxes = [...sky.taken.map(uprightBox), ...sky.names.map(({ box }) => box)]
   const leaders = sky.names.flatMap(({ leader }) => (leader ? [leader] : []))
-  let best: { form: NameForm; box: LabelBox; leader: readonly Point[]; cost: number } | undefined
-  for (const form of skyForms(shape.sail, area, ruler))
-    for (const middle of gridOf(sky.room, form)) {
-      const cost = form.cost + distance(middle, anchor)
-      if (best && cost >= best.cost) continue
-      const room = rect(
-        middle.x - form.width / 2,
-        middle.y - form.height / 2,
-        middle.x + form.width / 2,
-        middle.y + form.height / 2,
-      )
-      if (!isClear(grown(room, clear), boxes, leaders, sky)) continue
-      const leader = leaderTo(room, anchor)
-      if (crossesLabels(leader, sky.names, leaders)) continue
-      best = { form, box: uprightBox(room), leader, cost }
-    }
-  return best && { ...best, isClear: true }
+  const lines = [...sky.lines, ...leaders].flatMap(points => stretches(points))
+  const boxes = [...sky.taken.map(uprightBox), ...sky.names.map(({ box }) => box)]
+  const places = skyForms(sail, area, ruler).flatMap(form =>
+    gridOf(sky.room, form).map(middle => ({ form, middle, cost: form.cost + distance(middle, anchor) })),
+  )
+  // The nearest come first, so the first that is clear is the best.
+  places.sort((a, b) => a.cost - b.cost || a.middle.y - b.middle.y || a.middle.x - b.middle.x)
+  for (const { form, middle, cost } of places) {
+    const box: LabelBox = { middle, width: form.width, height: form.height, angle: 0 }
+    const room = roomOf(box)
+    const leader = leaderTo(room, anchor)
+    if (!isClear(grown(room, clear), boxes, lines, sky.solids)) continue
+    if (!crossesLabels(leader, sky.names, leaders)) return { form, box, leader, cost, isClear: true }
+  }
+  return undefined
 }
+
+const roomOf = ({ middle: { x, y }, width, height }: LabelBox): Rect =>
+  rect(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
 
 function gridOf({ left, top, right, bottom }: Rect, { width, height }: NameForm): readonly Point[] {
   const columns = Math.max(0, Math.min(400, Math.floor((right - left - width) / step)))
@@ -68,23 +75,23 @@ function gridOf({ left, top, right, bottom }: Rect, { width, height }: NameForm)
 function isClear(
   room: Rect,
   boxes: readonly LabelBox[],
-  leaders: readonly (readonly Point[])[],
-  { solids, lines }: Sky,
+  lines: readonly Stretch[],
+  solids: readonly Shape[],
 ): boolean {
   const box = uprightBox(room)
-  const crosses = (points: readonly Point[]) => stretches(points).some(part => stretchMeetsRect(part, room))
   return !(
     boxes.some(other => labelBoxesMeet(other, box)) ||
+    lines.some(line => stretchMeetsRect(line, room)) ||
     solids.some(
-      solid => isInside(box.middle, solid) || solid.edges.some(edge => stretchMeetsRect(edge, room)),
-    ) ||
-    lines.some(crosses) ||
-    leaders.some(crosses)
+      solid =>
+        rectsMeet(solid.bounds, room) &&
+        (isInside(box.middle, solid) || solid.edges.some(edge => stretchMeetsRect(edge, room))),
+    )
   )
 }
 
-/** The point nearest the centroid that is inside the sail and under nothing. */
-function seenPoint({ shape, centroid }: SailShape, nearer: readonly Shape[]): Point | undefined {
+/** The point nearest the centroid that is inside the sail and under nothing; undefined for a sail wholly hidden. */
+export function seenPoint({ shape, centroid }: SailShape, nearer: readonly Shape[]): Point | undefined {
   const { left, top, right, bottom } = shape.bounds
   const isSeen = (point: Point) => isInside(point, shape) && !nearer.some(other => isInside(point, other))
   if (isSeen(centroid)) return centroid

@@ -9,7 +9,7 @@ import type { Point } from '../sheet.ts'
 import type { Ruler } from '../typeface.ts'
 import type { SeenEdge } from './hidden-edges.ts'
 import { nameForms } from './name-forms.ts'
-import { placeInSky, type Sky } from './name-leader.ts'
+import { placeInSky, type Sky, seenPoint } from './name-leader.ts'
 import type { PlacedName } from './placed-name.ts'
 import type { SailShape } from './sail-shape.ts'
 
@@ -64,6 +64,11 @@ export function placeNames(
     )
     const forms = nameForms(shape, area, ruler)
     const nearer = drawn.slice(drawn.indexOf(shape) + 1).map(other => other.shape)
+    const anchor = seenPoint(shape, nearer)
+    if (!anchor) {
+      findings.push(noPlace(shape, 'lies wholly behind other sails on this plan, and goes without its name'))
+      continue
+    }
     const taken = [...names.map(({ box }) => ({ box, cost: cost.label })), ...centresTaken(around)]
     const found = placeLabel(forms, {
       within: shape.shape,
@@ -76,9 +81,16 @@ export function placeNames(
       names.push({ ...found, drawn: shape, leader: undefined })
       continue
     }
-    const { name, finding } = outside(shape, area, { nearer, names }, around.sky, ruler)
-    if (name) names.push(name)
-    findings.push(finding)
+    const place = placeInSky(shape, area, { anchor, sky: { ...around.sky, names } }, ruler)
+    if (place) names.push({ ...place, drawn: shape })
+    findings.push(
+      noPlace(
+        shape,
+        place
+          ? 'has its name beside the ship, on a leader: it finds no clear place in the sail'
+          : 'finds no place for its name on this plan',
+      ),
+    )
   }
   return { names, findings }
 }
@@ -123,28 +135,11 @@ function obstaclesOf({ sail }: SailShape, around: Surroundings): readonly Obstac
   ]
 }
 
-/** The name in clear sky on a leader, and what is said of it. */
-function outside(
-  shape: SailShape,
-  area: string,
-  tried: {
-    readonly nearer: readonly SailShape['shape'][]
-    readonly names: readonly PlacedName[]
-  },
-  sky: Sky,
-  ruler: Ruler,
-): { readonly name: PlacedName | undefined; readonly finding: Finding } {
-  const place = placeInSky(shape, area, { ...sky, nearer: tried.nearer, names: tried.names }, ruler)
-  const { sail } = shape
-  const finding: Finding = {
-    rule: 'sheet/label-no-place',
-    severity: 'note',
-    at: sail.span,
-    message: place
-      ? `The name of the ${sail.name} finds no clear place inside the sail on this plan; it stands beside the ship, on a leader.`
-      : `The name of the ${sail.name} finds no clear place on this plan.`,
-    remedy: 'Draw the plan on a larger sheet.',
-    related: [],
-  }
-  return { name: place && { ...place, drawn: shape }, finding }
-}
+const noPlace = ({ sail }: SailShape, what: string): Finding => ({
+  rule: 'sheet/label-no-place',
+  severity: 'note',
+  at: sail.span,
+  message: `${sail.label} ${what}.`,
+  remedy: 'Draw the plan on a larger sheet.',
+  related: [],
+})

@@ -20,26 +20,28 @@ import { silhouettes } from './silhouette.ts'
 import { surroundingsOf } from './surroundings.ts'
 import { viewAt } from './view.ts'
 import { perpendiculars, waterMarks } from './water.ts'
+import { withinReason } from './within-reason.ts'
 
 /**
  * The sail plan of any rig: her starboard profile to scale with all sail set, names, areas and centres, on one
  * plate. What the text leaves out is left out and said; it never fails.
  */
-export function sailPlan(rig: Rig, figures: Figures, setting: Setting): Found<Sheet> {
+export function sailPlan(whole: Rig, figures: Figures, setting: Setting): Found<Sheet> {
+  const { rig, findings } = withinReason(whole)
   const plate = plateOf(setting.paper)
   // In a view at 1 : 1000 a metre is a millimetre: that is how the layout measures her.
   const model = shipIn(rig, figures, viewAt(1000, { x: 0, y: 0 }))
   const title = cartoucheOf(model, plate, setting)
   const key = keyOf(model, plate, setting)
-  const column = tableForm(rig, 1, setting.ruler)
+  const column = tableForm(whole, 1, setting.ruler)
   const layout = layOut(silhouettes(model), plate, {
     corners: [...title.blocks, key.bounds],
     key: key.bounds,
     column,
-    strip: stripForm(model, plate, setting),
+    strip: stripForm(whole, plate, setting),
   })
   const table = layout?.table ?? { form: column, at: { x: key.bounds.left, y: key.bounds.top } }
-  const areas = areasTable(rig, figures, table.form, table.at, setting.ruler)
+  const areas = areasTable(whole, figures, table.form, table.at, setting.ruler)
   const drawn =
     layout &&
     drawing(shipIn(rig, figures, layout.view), plate, setting, [title.bounds, key.bounds, areas.bounds])
@@ -48,12 +50,12 @@ export function sailPlan(rig: Rig, figures: Figures, setting: Setting): Found<Sh
     title.mark,
     ...(drawn?.marks ?? [nothingDrawn(plate, setting)]),
     ...(layout && key.mark ? [key.mark] : []),
-    ...(rig.sails.length > 0 ? [areas.mark] : []),
-    titleBlock({ rig, figures, setting, plate, scale: layout?.view.scale }),
+    ...(whole.sails.length > 0 ? [areas.mark] : []),
+    titleBlock({ rig: whole, figures, setting, plate, scale: layout?.view.scale }),
   ]
   return {
-    value: sheetOf(rig, figures, plate, marks, layout?.view.scale),
-    findings: [...leftOffFindings(beyondPaper(rig)), ...(drawn?.findings ?? [])],
+    value: sheetOf(whole, figures, plate, marks, layout?.view.scale),
+    findings: [...findings, ...leftOffFindings(beyondPaper(rig)), ...(drawn?.findings ?? [])],
   }
 }
 

@@ -8,7 +8,7 @@ import { sectionShapes } from './mast-shape.ts'
 import { platformRooms } from './masts.ts'
 import { seenRuns } from './name-leader.ts'
 import type { Surroundings } from './names.ts'
-import { reefLine, reefReach } from './sails.ts'
+import { reefLine, reefReach } from './reef-band.ts'
 import type { Ship } from './ship.ts'
 import { sparOutlines, standingRuns } from './silhouette.ts'
 
