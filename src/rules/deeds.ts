@@ -14,7 +14,10 @@ const isForward = (line: Line) => line.deed?.direction === 'forward'
 export const hoistsYard = (line: Line) => does(line, ['hoists'], ['yard'])
 export const lowersYard = (line: Line) => does(line, ['lowers'], ['yard'])
 export const swingsYard = (line: Line) => does(line, ['swings'], ['yard', 'yardarm'])
-export const topsBoom = (line: Line) => does(line, ['tops'], ['boom']) || line.kind === 'lazy jack'
+export const topsBoom = (line: Line) => does(line, ['tops'], ['boom']) || isLazyJack(line)
+
+/** Keeps the boom up of itself, and is not hauled against anything. */
+export const isLazyJack = (line: Line) => /\blazy jacks?$/.test(line.words)
 
 export const hoistsThroat = (line: Line) => does(line, ['hoists'], ['throat', 'gaff'])
 export const hoistsPeak = (line: Line) => does(line, ['hoists'], ['peak', 'gaff'])

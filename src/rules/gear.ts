@@ -33,6 +33,15 @@ export const sparsOf = (sail: Sail): readonly string[] => (sail.kind === 'square
 /** The yards of a rig. */
 export const yardsOf = (rig: Rig): readonly Yard[] => rig.spars.filter(spar => spar.kind === 'yard')
 
+/**
+ * The yards that cross the mast, with a square sail or bare. Not those of a lugsail, a lateen or a jackyard topsail, which
+ * come down by their own weight and are not braced, nor those of studdingsails.
+ */
+export function squareYardsOf(rig: Rig): readonly Yard[] {
+  const others = new Set(rig.sails.flatMap(sail => (sail.kind === 'square' ? [] : sail.on)))
+  return yardsOf(rig).filter(({ name }) => !others.has(name) && !name.includes('studding'))
+}
+
 /** Whether a corner is shackled, and so wants no line: 'clews to foot yard'. */
 export const isShackled = (sail: Sail, corner: string): boolean =>
   sail.shackled.some(({ part }) => part === corner || part === `${corner}s`)

@@ -15,8 +15,9 @@ export const pinsTooClose: Rule = {
     const told = new Set<string>()
     for (const rail of rig.rails) {
       const apart = pitch(rail)
-      // Half a millimetre of grace: positions come from dividing a rail's length.
-      if (apart === undefined || apart >= closest - 0.0005 || told.has(rail.mark)) continue
+      // On a band round the mast, and where all places are said at one point, they aren't measured one by one. Half a millimetre of grace: positions
+      // come from dividing a rail's length.
+      if (!apart || rail.lie === 'round' || apart >= closest - 0.0005 || told.has(rail.mark)) continue
       told.add(rail.mark)
       const name = rail.mirrored ? `${rail.name}, port and starboard,` : railName(rail)
       yield {

@@ -1,5 +1,5 @@
 import type { Line, Rig } from '../../rig/index.ts'
-import { drawsClewForward, gathers, isHalyard, isOuthaul, isWorkingGear } from '../deeds.ts'
+import { drawsClewForward, gathers, isHalyard, isLazyJack, isOuthaul, isWorkingGear } from '../deeds.ts'
 import { hungAlike, soOthers } from '../hung-alike.ts'
 import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
 import type { Rule } from '../rule.ts'
@@ -36,7 +36,7 @@ const isUnanswered = (line: Line) => line.counterparts.length === 0 && !line.ans
  * sail or a weight: a flag halyard, a tack hauled down, an outhaul, the single sheet of a boom, a slab line.
  */
 function needsAnswer(rig: Rig, line: Line): boolean {
-  if (!line.deed?.found || !isWorkingGear(line)) return false
+  if (!line.deed?.found || !isWorkingGear(line) || isLazyJack(line)) return false
   switch (line.function) {
     case 'hoists':
       return isHalyard(line) || line.deed.verb !== 'hoists'

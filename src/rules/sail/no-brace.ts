@@ -1,5 +1,5 @@
 import { swingsYard } from '../deeds.ts'
-import { gearOf, yardsOf } from '../gear.ts'
+import { gearOf, squareYardsOf } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 
@@ -10,13 +10,9 @@ export const noBrace: Rule = {
   judges: 'vessels',
   *judge({ rig }) {
     const gear = gearOf(rig)
-    const yards = yardsOf(rig)
-    for (const yard of yards) {
+    for (const yard of squareYardsOf(rig)) {
       const carries = rig.sails.find(sail => sail.kind === 'square' && sail.yard === yard.name)
-      const isSquare =
-        carries !== undefined ||
-        !rig.sails.some(sail => sail.kind !== 'square' && sail.on.includes(yard.name))
-      if (!isSquare || gear.ofSpar(yard).some(swingsYard)) continue
+      if (gear.ofSpar(yard).some(swingsYard)) continue
       yield {
         at: yard.span,
         message: `${sentence(yard.name)} has no braces.`,

@@ -1,4 +1,4 @@
-import { yardsOf } from '../gear.ts'
+import { squareYardsOf } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
@@ -10,7 +10,7 @@ export const longerThanBelow: Rule = {
   judges: 'vessels and parts',
   *judge({ rig }) {
     for (const mast of rig.masts) {
-      const yards = yardsOf(rig)
+      const yards = squareYardsOf(rig)
         .flatMap(yard =>
           yard.mast === mast.name && yard.middle && yard.length
             ? [{ ...yard, z: yard.middle.z, length: yard.length }]

@@ -1,5 +1,5 @@
 import type { Rig, Yard } from '../../rig/index.ts'
-import { yardsOf } from '../gear.ts'
+import { squareYardsOf } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
@@ -14,7 +14,7 @@ export const loweredTooLow: Rule = {
   severity: 'error',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    for (const yard of yardsOf(rig)) {
+    for (const yard of squareYardsOf(rig)) {
       const low = yard.loweredHeight
       if (!yard.hoists || low === undefined || !yard.middle) continue
       const stop = stopBelow(rig, yard, yard.middle.z)
@@ -60,7 +60,7 @@ function stopBelow(rig: Rig, yard: Yard, hoisted: number): Stop | undefined {
 const reach = ({ height, clear }: Stop) => height + clear
 
 function nextBelow(rig: Rig, yard: Yard, hoisted: number) {
-  return yardsOf(rig)
+  return squareYardsOf(rig)
     .flatMap(other => (other.middle && other.mast === yard.mast ? [{ ...other, middle: other.middle }] : []))
     .filter(other => other.name !== yard.name && other.middle.z < hoisted)
     .sort((a, b) => b.middle.z - a.middle.z)[0]

@@ -1,5 +1,5 @@
 import { hoistsYard, lowersYard, raisesClew } from '../deeds.ts'
-import { gearOf, yardsOf } from '../gear.ts'
+import { gearOf, squareYardsOf } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { takingIn } from '../sail/nothing-gets-it-in.ts'
@@ -11,7 +11,7 @@ export const nothingGetsItDown: Rule = {
   judges: 'vessels',
   *judge({ rig }) {
     const gear = gearOf(rig)
-    for (const yard of yardsOf(rig)) {
+    for (const yard of squareYardsOf(rig)) {
       const lines = gear.ofSpar(yard)
       const comesDown = lines.some(lowersYard) || lines.some(raisesClew)
       if (!yard.hoists || comesDown || !lines.some(hoistsYard)) continue
