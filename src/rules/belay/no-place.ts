@@ -1,4 +1,4 @@
-import type { Line, Rig } from '../../rig/index.ts'
+import type { BelayingPoint, Line, Rig } from '../../rig/index.ts'
 import { mirrored, placeAcross } from '../across.ts'
 import { freePinsNear } from '../free-pins.ts'
 import { aboutLine, pairSubject, placeName, sentence, subject } from '../naming.ts'
@@ -19,19 +19,35 @@ export const noPlace: Rule = {
       yield withoutRails(rig)
       return
     }
-    for (const [first, second] of rig.pairAt.values()) {
-      const orphans = [first, second].filter(line => line !== undefined && !line.belay) as Line[]
+    const pairs = [...rig.pairAt.values()].map(lines => lines.filter(line => !line.belay))
+    const neighbours = neighboursIn(rig)
+    // Beyond so many the belaying is still to be written, and it is no help to be offered the same pins for each.
+    const isSlip = pairs.filter(orphans => orphans.length > 0).length <= slips
+    for (const orphans of pairs) {
       const [line] = orphans
-      if (line) yield orphan(rig, line, orphans)
+      if (line) yield orphan(rig, line, orphans, isSlip ? neighbours : new Map())
     }
   },
 }
 
-function orphan(rig: Rig, line: Line, orphans: readonly Line[]): Draft {
+const slips = 100
+
+/** For each sail and spar, where one of its lines is belayed: others of its gear belong near by. */
+function neighboursIn(rig: Rig): Neighbours {
+  const neighbours = new Map<string, BelayingPoint>()
+  for (const { host, belay } of rig.lines) {
+    if (host && belay && !neighbours.has(host.name)) neighbours.set(host.name, belay)
+  }
+  return neighbours
+}
+
+type Neighbours = ReadonlyMap<string, BelayingPoint>
+
+function orphan(rig: Rig, line: Line, orphans: readonly Line[], neighbours: Neighbours): Draft {
   const fellow = orphans.length === 1 ? fellowOf(rig, line) : undefined
   const name = sentence(orphans.length > 1 ? pairSubject(line) : subject(line))
   const elsewhere = fellow?.belay ? `; its fellow is at the ${placeName(rig, fellow.belay)}` : ''
-  const free = freePinsFor(rig, line, fellow)
+  const free = freePinsFor(rig, line, fellow, neighbours)
   return {
     at: whereHung(rig, line),
     message: `${name} is belayed nowhere${elsewhere}.`,
@@ -47,13 +63,17 @@ function orphan(rig: Rig, line: Line, orphans: readonly Line[]): Draft {
 }
 
 /** Free pins across from its fellow, or else near another line of the same sail. */
-function freePinsFor(rig: Rig, line: Line, fellow: Line | undefined): string | undefined {
-  const neighbour =
-    fellow?.belay ??
-    rig.lines.find(other => other.belay && other.host && other.host.name === line.host?.name)?.belay
-  if (!neighbour) return undefined
-  const across = fellow?.belay ? (placeAcross(rig, neighbour) ?? mirrored(neighbour)) : neighbour
-  return freePinsNear(rig, across, line.side)
+function freePinsFor(
+  rig: Rig,
+  line: Line,
+  fellow: Line | undefined,
+  neighbours: Neighbours,
+): string | undefined {
+  if (fellow?.belay) {
+    return freePinsNear(rig, placeAcross(rig, fellow.belay) ?? mirrored(fellow.belay), line.side)
+  }
+  const neighbour = line.host && neighbours.get(line.host.name)
+  return neighbour && freePinsNear(rig, neighbour, line.side)
 }
 
 /** With no rail at all the want is one, however many lines there are. */
