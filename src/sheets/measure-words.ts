@@ -1,4 +1,4 @@
-import type { Figure, Metres, SquareMetres } from '../measure/index.ts'
+import { type Figure, type Metres, type SquareMetres, showLength } from '../measure/index.ts'
 import type { Vessel } from '../rig/index.ts'
 
 /** Whether the vessel's papers speak feet. */
@@ -7,12 +7,12 @@ export const speaksFeet = ({ units }: Vessel): boolean => units[0] === 'ft' || u
 /** A length of the ship as her papers say it: '61.5 m', '201 ft 9 in'. */
 export function shipLength(length: Metres | undefined, vessel: Vessel): string {
   if (length === undefined) return notRecorded
-  return speaksFeet(vessel) ? feetAndInches(length) : `${decimals(length, 1)} m`
+  return speaksFeet(vessel) ? showLength(length, 'ft and in') : showLength(length, 'm', 1)
 }
 
 /** A short length with its hundredths: '3.16 m', '10 ft 4 in'. */
 export function shortLength(length: Metres, vessel: Vessel): string {
-  return speaksFeet(vessel) ? feetAndInches(length) : `${decimals(length, 2)} m`
+  return showLength(length, speaksFeet(vessel) ? 'ft and in' : 'm')
 }
 
 /** A sail's area: '1,111.2 m²', '11,961 ft²'. */
@@ -26,14 +26,6 @@ export const areaFigure = (area: Figure<SquareMetres>, vessel: Vessel): string =
 
 export const notRecorded = 'not recorded'
 export const notKnown = 'not known'
-
-function feetAndInches(length: number): string {
-  const inches = Math.round(Math.abs(length) / 0.0254)
-  const sign = length < 0 && inches > 0 ? '−' : ''
-  const feet = Math.floor(inches / 12)
-  const rest = inches - feet * 12
-  return feet === 0 ? `${sign}${rest} in` : `${sign}${grouped(String(feet))} ft ${rest} in`
-}
 
 /** A number with so many decimals, thousands grouped by commas and a true minus. */
 export function decimals(n: number, places: number): string {

@@ -17,6 +17,8 @@ export interface HullShape {
   readonly transom: Curve
   /** The whole outline, flattened. */
   readonly outline: readonly Point[]
+  /** The outline below the waterline, flattened. */
+  readonly under: readonly Point[]
   /** Where the sternpost cuts the waterline, and its heel. */
   readonly post: { readonly head: Place; readonly heel: Place }
 }
@@ -63,6 +65,7 @@ export function hullShape(lines: HullLines, view: View): HullShape {
     counter,
     transom,
     outline: [...flattened(topsides), ...flattened(underbody)],
+    under: flattened(underbody),
     post,
   }
 }

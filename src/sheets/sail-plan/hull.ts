@@ -30,7 +30,7 @@ function ruledHull({ topsides, underbody }: HullShape): readonly Mark[] {
 }
 
 function underbody(lines: HullLines, shape: HullShape, view: View): readonly Mark[] {
-  const outline = shapeOf(flattened(shape.underbody))
+  const outline = shapeOf(shape.under)
   const levels = Math.min(40, Math.floor((lines.draught - 0.1) / 0.5))
   const depths = Array.from({ length: levels }, (_, i) => -0.5 * (i + 1))
   const width = view.at(lines.length * 1.1, 0)

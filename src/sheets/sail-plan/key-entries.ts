@@ -2,8 +2,8 @@ import { dash, ink, weight } from '../ink.ts'
 import type { KeyEntry } from '../key.ts'
 import { between, type Rect } from '../plane.ts'
 import type { Mark, Pen, Point } from '../sheet.ts'
-import { halfDisc } from './centres.ts'
-import { foreAndAftGround, squareGround } from './sails.ts'
+import { halfDisc } from './centre-marks.ts'
+import { foreAndAftGround, squareGround } from './ground.ts'
 import { block, figure, run } from './strokes.ts'
 
 /** What stands on the plan, so that the key explains that and nothing else. */

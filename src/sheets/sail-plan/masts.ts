@@ -20,23 +20,23 @@ export function mastMarks(mast: Mast, view: View): readonly Mark[] {
   }
   const marks = [
     ...mast.platforms.flatMap(platform => bracketMarks(platform, sections, view)),
-    ...sections.flatMap((section, i) => sectionMarks(section, sections[i + 1], pen, view)),
+    ...sections.map((section, i) => sectionMark(section, i < sections.length - 1, pen, view)),
+    ...sections.slice(1).flatMap((upper, i) => doubling(sections[i] ?? upper, upper, view)),
     ...mast.platforms.flatMap(platform => floorMarks(platform, sections, view)),
     truck(last, view),
   ]
   return [thing(addressOf('mast', mast.name), mast.label, marks)]
 }
 
-function sectionMarks(
-  section: SectionShape,
-  above: SectionShape | undefined,
+/** A section tapers little where another stands on it, and to half its thickness where it is the last. */
+function sectionMark(
+  { foot, head, thickness }: SectionShape,
+  isDoubled: boolean,
   pen: Pen,
-  view: View,
-): readonly Mark[] {
-  const { foot, head, thickness } = section
-  const half = { foot: thickness / 2, head: thickness * (above ? 0.42 : 0.26) }
-  const { at } = view
-  const spar = figure(
+  { at }: View,
+): Mark {
+  const half = { foot: thickness / 2, head: thickness * (isDoubled ? 0.42 : 0.26) }
+  return figure(
     [
       at(foot.x - half.foot, foot.z),
       at(head.x - half.head, head.z),
@@ -46,7 +46,6 @@ function sectionMarks(
     { ink: ink.paper },
     pen,
   )
-  return above ? [spar, ...doubling(section, above, view)] : [spar]
 }
 
 const capHeight = 0.28

@@ -3,9 +3,9 @@ import { lettered } from '../lettered.ts'
 import { turned } from '../plane.ts'
 import type { Mark, Point } from '../sheet.ts'
 import { capHeight, type Ruler } from '../typeface.ts'
+import { groundOf } from './ground.ts'
 import type { NameLine } from './name-forms.ts'
 import type { PlacedName } from './placed-name.ts'
-import { foreAndAftGround, squareGround } from './sails.ts'
 import { addressOf, figure, run } from './strokes.ts'
 
 /** A sail's name and area, lettered in a gap of the sail's own ground, or in the sky on a leader. */
@@ -49,16 +49,4 @@ function lineMarks(line: NameLine, { box, form }: PlacedName, ground: string, ru
     { ink: ground },
   )
   return [patch, ...words]
-}
-
-/** The colour a sail's ground comes to on paper, so that a gap in its seams does not show as a patch. */
-export const groundOf = (isSquare: boolean): string => {
-  const { ink: colour, opacity } = isSquare ? squareGround : foreAndAftGround
-  return mixed(ink.paper, colour, opacity)
-}
-
-function mixed(under: string, over: string, opacity: number): string {
-  const part = (colour: string, i: number) => Number.parseInt(colour.slice(1 + 2 * i, 3 + 2 * i), 16)
-  const channel = (i: number) => Math.round(part(under, i) * (1 - opacity) + part(over, i) * opacity)
-  return `#${[0, 1, 2].map(i => channel(i).toString(16).padStart(2, '0')).join('')}`.toUpperCase()
 }

@@ -1,15 +1,11 @@
 import { dash, ink, weight } from '../ink.ts'
 import type { Mark, Pen } from '../sheet.ts'
 import { seams, tabling } from './cloths.ts'
+import { foreAndAftGround, squareGround } from './ground.ts'
 import { reefBand } from './reef-band.ts'
 import type { SailShape } from './sail-shape.ts'
 import { addressOf, disc } from './strokes.ts'
 import type { View } from './view.ts'
-
-/** Ground of a square sail: mast, doubling, top and crosstrees ghost through it. */
-export const squareGround = { ink: ink.squareSail, opacity: 0.66 } as const
-/** Ground of a fore-and-aft sail. */
-export const foreAndAftGround = { ink: ink.foreAndAftSail, opacity: 0.9 } as const
 
 /**
  * A sail: one group with its address, in it one closed outline, then seams, tabling, reef bands and the rings

@@ -1,6 +1,6 @@
 import type { Mark } from '../sheet.ts'
 import type { Ruler } from '../typeface.ts'
-import { centreMarks } from './centres.ts'
+import { centreMarks } from './centre-marks.ts'
 import { deckWorks } from './deck-works.ts'
 import { hiddenEdgeMarks } from './hidden-edges.ts'
 import { hullMarks } from './hull.ts'
@@ -10,7 +10,7 @@ import type { PlacedName } from './placed-name.ts'
 import { sailMarks } from './sails.ts'
 import type { Ship } from './ship.ts'
 import { sparMarks } from './spars.ts'
-import { chainPlates, shroudLines, shroudMarks, stayMarks } from './standing.ts'
+import { chainPlates, shroudMarks, stayMarks } from './standing.ts'
 import { standingByRule } from './standing-by-rule.ts'
 import { strikerMarks } from './striker.ts'
 import { thing } from './strokes.ts'
@@ -20,7 +20,7 @@ import { thing } from './strokes.ts'
  * fore-and-aft sails, booms and gaffs; over them hidden edges, names and centres.
  */
 export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler): readonly Mark[] {
-  const { rig, figures, view, lines, hull, sails, edges, centres } = ship
+  const { rig, view, lines, hull, sails, edges } = ship
   const spars = (kinds: readonly string[]) =>
     rig.spars.filter(spar => kinds.includes(spar.kind)).flatMap(spar => sparMarks(spar, view))
   const squares = sails.filter(({ sail }) => sail.kind === 'square')
@@ -31,7 +31,7 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
     ...layer(
       'stays',
       'Stays',
-      rig.standing.flatMap(item => (item.kind === 'stay' ? stayMarks(item, view) : [])),
+      rig.standing.flatMap(item => (item.kind === 'stay' ? stayMarks(item, rig, view) : [])),
     ),
     ...layer(
       'masts',
@@ -64,19 +64,19 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
       'Names of sails',
       names.map(name => nameMarks(name, ruler)),
     ),
-    ...layer('centres', 'Centres', centreMarks(centres, rig, figures, ruler)),
+    ...layer('centres', 'Centres', centreMarks(ship, ruler)),
   ]
 }
 
 function shrouds({ rig, lines, view }: Ship): readonly Mark[] {
   return [
-    ...rig.standing.flatMap(item => (item.kind === 'stay' ? [] : shroudMarks(item, view))),
+    ...rig.standing.flatMap(item => (item.kind === 'stay' ? [] : shroudMarks(item, rig, view))),
     ...(lines ? standingByRule(rig, lines, view) : []),
   ]
 }
 
 function chains({ rig, lines, view }: Ship): readonly Mark[] {
   return rig.standing.flatMap(item =>
-    item.kind === 'shrouds' && lines ? chainPlates(shroudLines(item), lines, view) : [],
+    item.kind === 'stay' || !lines ? [] : chainPlates(item, rig, lines, view),
   )
 }

@@ -4,9 +4,8 @@ import type { Point } from '../sheet.ts'
 import type { Silhouette } from './layout.ts'
 import { sectionShapes } from './mast-shape.ts'
 import type { Ship } from './ship.ts'
-import { isSoberPoint } from './sober.ts'
 import { boomShape, yardShape } from './spar-shape.ts'
-import { shroudLines } from './standing.ts'
+import { standingLines } from './standing-lines.ts'
 import type { View } from './view.ts'
 
 /** The lines of a ship that the layout keeps clear of everything else on the plate. */
@@ -44,15 +43,7 @@ export function sparOutlines(
 }
 
 /** Stays and the parts of shrouds, as straight runs. */
-export function standingRuns({ standing }: Rig, view: View): readonly (readonly Point[])[] {
-  return standing.flatMap(item => {
-    const lines = item.kind === 'stay' ? stayLine(item) : shroudLines(item)
-    return lines.map(({ from, to }) => [view.at(from.x, from.z), view.at(to.x, to.z)])
-  })
-}
-
-type Ends = { readonly from: { x: number; z: number }; readonly to: { x: number; z: number } }
-
-function stayLine({ from, to }: Pick<Rig['standing'][number], 'from' | 'to'>): readonly Ends[] {
-  return from && to && isSoberPoint(from) && isSoberPoint(to) ? [{ from, to }] : []
-}
+export const standingRuns = (rig: Rig, view: View): readonly (readonly Point[])[] =>
+  rig.standing
+    .flatMap(item => standingLines(item, rig))
+    .map(({ from, to }) => [view.at(from.x, from.z), view.at(to.x, to.z)])

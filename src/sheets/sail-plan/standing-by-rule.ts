@@ -1,9 +1,10 @@
 import type { Mast, Rig, Shrouds } from '../../rig/index.ts'
 import type { Mark } from '../sheet.ts'
 import { capAt, type HullLines } from './hull-lines.ts'
-import { type SectionShape, sectionShapes } from './mast-shape.ts'
+import { sectionShapes } from './mast-shape.ts'
 import { isSober } from './sober.ts'
-import { byRulePen, ratlines, type ShroudLine } from './standing.ts'
+import { byRulePen, ratlines } from './standing.ts'
+import { axisAt, type StandingLine } from './standing-lines.ts'
 import { addressOf, run, thing } from './strokes.ts'
 import type { View } from './view.ts'
 
@@ -32,17 +33,17 @@ function mastByRule(mast: Mast, hull: HullLines, view: View): readonly Mark[] {
   const isSmall = hull.length < 35
   const [count, apart] = isSmall ? [4, 0.62] : [5, 1.05]
   const hounds = upper[0]?.foot.z ?? lower.foot.z + 0.9 * (lower.head.z - lower.foot.z)
-  const chain = (aft: number): ShroudLine['to'] => {
+  const chain = (aft: number): StandingLine['to'] => {
     const x = lower.foot.x + aft
     return { x, z: capAt(hull, x) + 0.15 }
   }
   const shrouds = Array.from(
     { length: count },
-    (_, i): ShroudLine => ({ from: { x: xAt(lower, hounds), z: hounds }, to: chain(0.4 + i * apart) }),
+    (_, i): StandingLine => ({ from: { x: axisAt(lower, hounds), z: hounds }, to: chain(0.4 + i * apart) }),
   )
-  const backstays = upper.map((section, i): ShroudLine => {
+  const backstays = upper.map((section, i): StandingLine => {
     const z = section.foot.z + 0.92 * (section.head.z - section.foot.z)
-    return { from: { x: xAt(section, z), z }, to: chain(0.4 + (count + 0.4 + i) * apart) }
+    return { from: { x: axisAt(section, z), z }, to: chain(0.4 + (count + 0.4 + i) * apart) }
   })
   const lines = [...shrouds, ...backstays].map(({ from, to }) =>
     run([view.at(from.x, from.z), view.at(to.x, to.z)], byRulePen),
@@ -50,9 +51,6 @@ function mastByRule(mast: Mast, hull: HullLines, view: View): readonly Mark[] {
   const name = `${mast.label}: shrouds and backstays, by rule`
   return [thing(addressOf('standing-by-rule', mast.name), name, [...ratlines(shrouds, view), ...lines])]
 }
-
-const xAt = ({ foot, head }: SectionShape, z: number): number =>
-  foot.x + ((head.x - foot.x) * (z - foot.z)) / (head.z - foot.z)
 
 /** From the stem near the waterline to the bowsprit, over the dolphin striker where she has one. */
 function bobstay(
