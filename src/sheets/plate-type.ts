@@ -6,7 +6,7 @@ export const plateType = {
   rig: { face: 'Spectral Italic', size: 12.5 },
   title: { face: 'Spectral', size: 10.5 },
   note: { face: 'Spectral Italic', size: 8.5 },
-  unsound: { face: 'Spectral SC Medium', size: 10.5, tracking: 0.05 },
+  unsound: { face: 'Spectral SC Medium', size: 10.5, tracking: 0.05, tabular: true },
   heading: { face: 'Spectral SC Medium', size: 9, tracking: 0.12 },
   key: { face: 'Spectral', size: 8.5 },
   list: { face: 'Spectral', size: 8 },

@@ -1,6 +1,6 @@
 import type { Figures } from '../reckon/index.ts'
 import type { Rig } from '../rig/index.ts'
-import { fitted } from './book/flow.ts'
+import { type Fitted, fitted, wrap } from './book/flow.ts'
 import { figure, tagged } from './book/tagged.ts'
 import { digestMark } from './digest-mark.ts'
 import { ink, weight } from './ink.ts'
@@ -76,19 +76,35 @@ const separator = (x: number, { top, bottom }: Rect): Mark => ({
 
 const padding = 3.2
 
+/** Lines that a cell holds: a long value may take two of them, as long as there is room for the rows after it. */
+const linesInCell = 5
+
 function rowMarks(cell: Rect, rows: readonly TitleRow[], column: number, ruler: Ruler): readonly Mark[] {
   const x = cell.left + padding
   const room = cell.right - x - column - padding
+  let line = 0
   return rows.map(({ label, value, isPart }, i) => {
-    const y = cell.top + firstBaseline + i * leading
-    const small = { ...plateType.bandValue, size: 8 }
-    const shown = fitted(value, [plateType.bandValue, small], room, ruler)
+    const y = cell.top + firstBaseline + line * leading
+    const linesLeft = linesInCell - line - (rows.length - 1 - i)
+    const values = valueLines(value, room, Math.min(2, linesLeft), ruler)
+    line += values.length
     const words = [
       lettered(ruler, { x: isPart ? x + 2.4 : x, y }, label, plateType.bandLabel, ink.rig),
-      lettered(ruler, { x: x + column, y }, shown.words, shown.type, ink.ink),
+      ...values.map((shown, n) =>
+        lettered(ruler, { x: x + column, y: y + n * leading }, shown.words, shown.type, ink.ink),
+      ),
     ]
     return tagged('P', words, { actual: `${label}: ${value}` })
   })
+}
+
+/** A value on one line if it fits, else on as many as it may take; what is longer still is cut. */
+function valueLines(value: string, room: number, most: number, ruler: Ruler): readonly Fitted[] {
+  const types = [plateType.bandValue, { ...plateType.bandValue, size: 8 }]
+  const whole = fitted(value, types, room, ruler)
+  if (!whole.isCut || most < 2) return [whole]
+  const [first = '', ...rest] = wrap(value, plateType.bandValue, room, ruler)
+  return [first, rest.join(' ')].map(words => fitted(words, types, room, ruler))
 }
 
 function scaleMarks(cell: Rect, { rig, setting, plate, scale }: TitleBlock): Mark {

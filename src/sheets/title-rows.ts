@@ -43,12 +43,14 @@ export function dimensionRows({ vessel }: Rig): readonly TitleRow[] {
   ]
 }
 
-/** Revision, source, rights and status. */
+/** Revision, source, rights, credits where there are some, and status. */
 export function revisionRows(rig: Rig, imprint: Imprint): readonly TitleRow[] {
+  const { credits } = rig.vessel
   return [
     { label: 'Revision', value: revisionWords(rig) },
     { label: 'From', value: sourceWords(rig, imprint) },
     { label: 'Rights', value: rig.vessel.rights ?? notRecorded },
+    ...(credits.length > 0 ? [{ label: 'Credits', value: credits.join('; ') }] : []),
     {
       label: 'Status',
       value: imprint.errors === 0 ? 'checked, no error' : unsoundWords(imprint.errors),
