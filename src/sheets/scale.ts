@@ -5,27 +5,3 @@ export const standardScales: readonly number[] = [
 
 /** Millimetres of clear paper that a drawing to scale leaves inside its frame. */
 export const clearOfFrame = 12
-
-/** Room for a drawing, in millimetres on paper. */
-export interface Room {
-  readonly width: number
-  readonly height: number
-}
-
-/**
- * The largest standard scale at which so many metres fit the room with the clear margin all round; `beside` is
- * what stands around the drawing at any scale (dimension lines, letters), in millimetres. Undefined where none fits.
- */
-export function largestScale(
-  metres: { readonly width: number; readonly height: number },
-  room: Room,
-  beside: Room = { width: 0, height: 0 },
-): number | undefined {
-  return standardScales.find(scale => {
-    const millimetres = 1000 / scale
-    return (
-      metres.width * millimetres + beside.width <= room.width - 2 * clearOfFrame &&
-      metres.height * millimetres + beside.height <= room.height - 2 * clearOfFrame
-    )
-  })
-}
