@@ -3,6 +3,7 @@ import type { Rig } from '../rig/index.ts'
 import { unsoundWords } from './cartouche.ts'
 import type { Imprint } from './imprint.ts'
 import { areaFigure, notRecorded, shipLength } from './measure-words.ts'
+import { revisionWords } from './revision-words.ts'
 
 /** One row of a title block: a label in italic, and its value. */
 export interface TitleRow {
@@ -47,7 +48,7 @@ export function dimensionRows({ vessel }: Rig): readonly TitleRow[] {
 export function revisionRows(rig: Rig, imprint: Imprint): readonly TitleRow[] {
   const { credits } = rig.vessel
   return [
-    { label: 'Revision', value: revisionWords(rig) },
+    { label: 'Revision', value: revisionWords(rig.vessel) ?? notRecorded },
     { label: 'From', value: sourceWords(rig, imprint) },
     { label: 'Rights', value: rig.vessel.rights ?? notRecorded },
     ...(credits.length > 0 ? [{ label: 'Credits', value: credits.join('; ') }] : []),
@@ -58,30 +59,8 @@ export function revisionRows(rig: Rig, imprint: Imprint): readonly TitleRow[] {
   ]
 }
 
-/** 'C, 25 November 2026', or that none is recorded. */
-export function revisionWords({ vessel }: Rig): string {
-  if (!vessel.revision) return notRecorded
-  const { mark, day, month, year } = vessel.revision
-  return `${mark}, ${day} ${months[month - 1] ?? month} ${year}`
-}
-
 const sourceWords = (rig: Rig, { from }: Imprint): string =>
   `${from}, ${counted(rig.sails.length, 'sail')}, ${counted(rig.lines.length, 'line')}`
 
 /** '1 sail', '20 sails'. */
 export const counted = (n: number, thing: string): string => `${n} ${thing}${n === 1 ? '' : 's'}`
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-]
