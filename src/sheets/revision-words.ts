@@ -1,4 +1,5 @@
 import type { Revision, Vessel } from '../rig/index.ts'
+import { unsoundWords as unsoundTitle } from './cartouche.ts'
 import type { Imprint } from './imprint.ts'
 
 const months = [
@@ -28,6 +29,5 @@ export const dateWords = ({ day, month, year }: Revision): string =>
 
 /** 'from a rig with 3 errors': stands in place of the digest on a sheet of an unsound rig; undefined on a sound one. */
 export function unsoundWords({ errors }: Imprint): string | undefined {
-  if (errors === 0) return undefined
-  return `from a rig with ${errors === 1 ? '1 error' : `${errors} errors`}`
+  return errors === 0 ? undefined : unsoundTitle(errors)
 }
