@@ -1,5 +1,27 @@
-export type { Figure, Kilograms, Metres, Point3, Quantity, Radians, SquareMetres } from './quantity.ts'
-export { kilograms, known, metres, point3, radians, squareMetres, sum, unknown } from './quantity.ts'
+export type { Figure } from './figure.ts'
+export { known, onceKnown, unknown, workedFrom } from './figure.ts'
+export type {
+  Kilograms,
+  Metres,
+  MetresPerSecond,
+  Newtons,
+  Pascals,
+  Point3,
+  Quantity,
+  Radians,
+  SquareMetres,
+} from './quantity.ts'
+export {
+  kilograms,
+  metres,
+  metresPerSecond,
+  newtons,
+  pascals,
+  point3,
+  radians,
+  squareMetres,
+  sum,
+} from './quantity.ts'
 export type { FigureFault, FigureRead } from './reading.ts'
 export { figureAt } from './reading.ts'
 export type { LengthUnits, MassUnits } from './show.ts'

@@ -9,11 +9,17 @@ export type Metres = Quantity<'m'>
 export type SquareMetres = Quantity<'m2'>
 export type Kilograms = Quantity<'kg'>
 export type Radians = Quantity<'rad'>
+export type Newtons = Quantity<'N'>
+export type Pascals = Quantity<'Pa'>
+export type MetresPerSecond = Quantity<'m/s'>
 
 export const metres = (n: number): Metres => n as Metres
 export const squareMetres = (n: number): SquareMetres => n as SquareMetres
 export const kilograms = (n: number): Kilograms => n as Kilograms
 export const radians = (n: number): Radians => n as Radians
+export const newtons = (n: number): Newtons => n as Newtons
+export const pascals = (n: number): Pascals => n as Pascals
+export const metresPerSecond = (n: number): MetresPerSecond => n as MetresPerSecond
 
 /** The sum of quantities of one unit. An empty sum is zero. */
 export const sum = <Q extends Quantity<string>>(...terms: readonly Q[]): Q =>
@@ -31,11 +37,3 @@ export const point3 = (x: number, y: number, z: number): Point3 => ({
   y: metres(y),
   z: metres(z),
 })
-
-/** A figure that is either known, or says why it is not: never NaN, null or zero for "can't tell". */
-export type Figure<Q> =
-  | { readonly known: true; readonly value: Q }
-  | { readonly known: false; readonly because: string }
-
-export const known = <Q>(value: Q): Figure<Q> => ({ known: true, value })
-export const unknown = (because: string): Figure<never> => ({ known: false, because })

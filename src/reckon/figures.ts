@@ -1,7 +1,6 @@
 import type { Figure, Point3, SquareMetres } from '../measure/index.ts'
 import type { Rig, Sail } from '../rig/index.ts'
-import { type SailFigures, sailFigures } from './area.ts'
-import { balanceOf, type Lead } from './balance.ts'
+import { balanceOf, type Lead, type SailFigures, sailFigures } from './sails/index.ts'
 
 /** Everything reckoned of a rig: each figure known, or unknown with its reason. */
 export interface Figures {

@@ -1,6 +1,4 @@
-export type { SailFigures } from './area.ts'
-export { missingCorners, sailFigures } from './area.ts'
-export type { Balance, Lead } from './balance.ts'
-export { balanceOf } from './balance.ts'
 export type { Figures } from './figures.ts'
 export { reckon } from './figures.ts'
+export type { Balance, Lead, SailFigures } from './sails/index.ts'
+export { balanceOf, missingCorners, sailFigures } from './sails/index.ts'

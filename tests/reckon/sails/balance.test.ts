@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { metres, point3, squareMetres } from '../../src/measure/index.ts'
-import { centreOfEffort, type Effort, leadOf } from '../../src/reckon/balance.ts'
+import { metres, point3, squareMetres } from '../../../src/measure/index.ts'
+import { centreOfEffort, type Effort, leadOf } from '../../../src/reckon/sails/balance.ts'
 
 /** Area, x forward of midships and z above the water; the program's x runs aft, so its sign turns. */
 const sail = (area: number, forward: number, up: number): Effort => ({

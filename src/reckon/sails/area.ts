@@ -6,8 +6,8 @@ import {
   type SquareMetres,
   squareMetres,
   unknown,
-} from '../measure/index.ts'
-import type { Corner, ForeAndAftSail, Sail, SquareSail } from '../rig/index.ts'
+} from '../../measure/index.ts'
+import type { Corner, ForeAndAftSail, Sail, SquareSail } from '../../rig/index.ts'
 import { edgesCross, type PlaneFigure, polygonFigure } from './polygon.ts'
 
 /** What is reckoned of one sail: the area of its flat outline, and the centroid of that area. */

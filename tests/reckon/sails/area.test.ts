@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { metres, point3 } from '../../src/measure/index.ts'
-import { sailFigures } from '../../src/reckon/area.ts'
-import type { Corner, ForeAndAftSail, SquareSail } from '../../src/rig/index.ts'
+import { metres, point3 } from '../../../src/measure/index.ts'
+import { sailFigures } from '../../../src/reckon/sails/area.ts'
+import type { Corner, ForeAndAftSail, SquareSail } from '../../../src/rig/index.ts'
 
 const span = { source: 'test.rig', start: 0, end: 0 }
 const plain = {

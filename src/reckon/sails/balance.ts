@@ -8,8 +8,8 @@ import {
   type SquareMetres,
   squareMetres,
   unknown,
-} from '../measure/index.ts'
-import type { Rig } from '../rig/index.ts'
+} from '../../measure/index.ts'
+import type { Rig } from '../../rig/index.ts'
 import type { SailFigures } from './area.ts'
 
 /** How a set of sails balances: their area, where they pull together, and how far before the hull's own centre. */

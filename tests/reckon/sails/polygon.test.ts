@@ -1,7 +1,7 @@
 import { polygonArea, polygonCentroid } from 'd3-polygon'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { edgesCross, type PlanePoint, polygonFigure } from '../../src/reckon/polygon.ts'
+import { edgesCross, type PlanePoint, polygonFigure } from '../../../src/reckon/sails/polygon.ts'
 
 const at = (...places: readonly (readonly [number, number])[]): readonly PlanePoint[] =>
   places.map(([x, z]) => ({ x, z }))

@@ -1,0 +1,6 @@
+export type { SailFigures } from './area.ts'
+export { missingCorners, sailFigures } from './area.ts'
+export type { Balance, Effort, Lead } from './balance.ts'
+export { balanceOf, centreOfEffort } from './balance.ts'
+export type { PlanePoint } from './polygon.ts'
+export { edgesCross, polygonFigure } from './polygon.ts'
