@@ -48,8 +48,14 @@ export interface Line {
   readonly leadUnknown: string | undefined
   /** Stated travel of the load, where the text states one. */
   readonly travel: Metres | undefined
-  /** Where it is made fast, or undefined for an orphan. */
+  /** Which side a single line is shifted to at every tack; undefined where it stays. */
+  readonly shifts: 'weather' | 'lee' | undefined
+  /** Name of the horse on deck that its block slides on, from side to side. */
+  readonly horse: string | undefined
+  /** Where it is made fast, or undefined for an orphan. Of a line that shifts: with the wind from starboard. */
   readonly belay: BelayingPoint | undefined
+  /** Where a line that shifts is made fast on the other tack. */
+  readonly otherBelay: BelayingPoint | undefined
   /** Name of the station that works it: named for it, or the station of its rail; undefined where none is. */
   readonly station: string | undefined
   /** Where the line is declared, and where it is belayed. */

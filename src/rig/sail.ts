@@ -20,6 +20,7 @@ export type ForeAndAftClass =
   | 'gaff topsail'
   | 'lugsail'
   | 'lateen sail'
+  | 'fore-and-aft sail'
 
 interface AnySail {
   /** The key: 'fore upper topsail'. */
@@ -31,7 +32,7 @@ interface AnySail {
   readonly mast: string | undefined
   /** The gear hung on it, or undefined. */
   readonly gear: string | undefined
-  /** Corners that are shackled and so have no line: 'tack to stay foot', 'clews to foot yard'. */
+  /** Corners and edges made fast without a line: 'tack to stay foot', 'clews to foot yard', 'luff to mast'. */
   readonly shackled: readonly Shackled[]
   readonly toSet: Evolution | undefined
   readonly toDouse: Evolution | undefined
@@ -42,6 +43,8 @@ interface AnySail {
 
 export interface Shackled {
   readonly part: string
+  /** By shackle, hoops, hanks or lacing. */
+  readonly by: 'shackled' | 'hooped' | 'hanked' | 'laced'
   readonly to: string
 }
 

@@ -24,15 +24,20 @@ export interface Yard extends AnySpar {
   readonly loweredHeight: Metres | undefined
 }
 
-/** A boom, gaff or bowsprit, from its inner end to its outer end, as when the sail is set. */
+/**
+ * A spar that lies along the ship, from its inner end to its outer end, as when the sail is set. A slung yard is
+ * a lug's or a lateen's, its inner end the heel; 'spar' is any other, as a sprit or a batten.
+ */
 export interface Boom extends AnySpar {
-  readonly kind: 'boom' | 'gaff' | 'bowsprit'
+  readonly kind: 'boom' | 'gaff' | 'bowsprit' | 'slung yard' | 'spar'
   readonly inner: Point3 | undefined
   readonly outer: Point3 | undefined
   /** A gaff that hoists with its sail; false for a standing one and for a boom. */
   readonly hoists: boolean
-  /** Height of the inner end when lowered. */
+  /** Height of the inner end when lowered; of a slung yard, of its slings. */
   readonly loweredHeight: Metres | undefined
+  /** How far a running bowsprit is hauled in at each of its reefs. */
+  readonly reefs: readonly Metres[]
 }
 
 export type Spar = Yard | Boom

@@ -124,6 +124,20 @@ export abstract class ClausesParser extends FiguresParser {
     return this.ACTION(() => step && { kind: 'fixed', step, span: this.since(first) })
   })
 
+  /** 'reefs 1.20 m and 2.40 m': how far a running bowsprit is hauled in at each reef. */
+  reefs = this.RULE('reefs', (): Clause => {
+    const first = this.CONSUME(said.reefs)
+    const figures = [this.SUBRULE(this.measure)]
+    this.MANY(() => {
+      this.CONSUME(said.and)
+      figures.push(this.SUBRULE2(this.measure))
+    })
+    return this.ACTION(() => {
+      const measures = figures.map(figured => this.due(figured, lengthOnly))
+      return whole(measures) ? { kind: 'reefs', measures, span: this.since(first) } : undefined
+    })
+  })
+
   sheeted = this.RULE('sheeted', (): Clause => {
     const first = this.CONSUME(said.sheeted)
     this.CONSUME(said.to)

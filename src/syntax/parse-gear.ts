@@ -29,11 +29,20 @@ export abstract class GearParser extends ClausesParser {
     return this.ACTION(() => ({ kind: 'fits', names, span: this.since(first) }))
   })
 
+  /** 'clews shackled to foot yard', 'luff hooped to mast', 'luff hanked to stay', 'luff laced to mast'. */
   shackled = this.RULE('shackled', (): Clause => {
-    const first = this.CONSUME(said.shackled)
+    const first = this.OR([
+      { ALT: () => this.CONSUME(said.shackled) },
+      { ALT: () => this.CONSUME(said.hooped) },
+      { ALT: () => this.CONSUME(said.hanked) },
+      { ALT: () => this.CONSUME(said.laced) },
+    ])
     this.CONSUME(said.to)
     const to = this.SUBRULE(this.name)
-    return this.ACTION(() => ({ kind: 'shackled', to, span: this.since(first) }))
+    return this.ACTION(() => {
+      const by = first.image.toLowerCase() as tree.Fastening
+      return { kind: 'shackled', by, to, span: this.since(first) }
+    })
   })
 
   without = this.RULE('without', (): Clause => {
@@ -182,6 +191,17 @@ export abstract class GearParser extends ClausesParser {
     return this.ACTION(() => {
       const measure = this.due(figured, lengthOnly)
       return measure && { kind: 'travels', measure, span: this.since(first) }
+    })
+  })
+
+  /** 'shifts to weather': made fast anew on the other side at every tack. */
+  shifts = this.RULE('shifts', (): Clause => {
+    const first = this.CONSUME(said.shifts)
+    this.CONSUME(said.to)
+    const side = this.OR([{ ALT: () => this.CONSUME(said.weather) }, { ALT: () => this.CONSUME(said.lee) }])
+    return this.ACTION(() => {
+      const to = side.image.toLowerCase() as 'weather' | 'lee'
+      return { kind: 'shifts', to, span: this.since(first) }
     })
   })
 

@@ -88,6 +88,9 @@ export type Deed =
   | 'swings'
   | 'steadies'
 
+/** How a corner or an edge is made fast without a line. */
+export type Fastening = 'shackled' | 'hooped' | 'hanked' | 'laced'
+
 export type Act = 'haul' | 'ease' | 'hold' | 'stand by' | 'tend' | 'let go'
 
 interface Said {
@@ -123,6 +126,7 @@ export type Clause =
   | (Said & { readonly kind: 'fixed'; readonly step: Step }) // fixed 11.50 m up
   | (Said & { readonly kind: 'hoistsFrom'; readonly from: Measure; readonly to: Measure | undefined }) // hoists from 14.40 m to 16.90 m up; hoists from 3.80 m up
   | (Said & { readonly kind: 'apart'; readonly measure: Measure }) // 0.40 m apart
+  | (Said & { readonly kind: 'reefs'; readonly measures: readonly Measure[] }) // reefs 1.20 m and 2.40 m
   // --- sails
   | (Said & { readonly kind: 'sheeted'; readonly to: Name }) // sheeted to fore yard
   | (Said & { readonly kind: 'wide'; readonly measure: Measure }) // 10.60 m wide
@@ -136,7 +140,7 @@ export type Clause =
   | (Said & { readonly kind: 'cringle'; readonly steps: readonly Step[] }) // cringle 4.29 m out
   // --- gear and lines
   | (Said & { readonly kind: 'fits'; readonly names: readonly Name[] }) // fits square sail on hoisting yard (each side of 'on', 'or', 'and', 'over')
-  | (Said & { readonly kind: 'shackled'; readonly to: Name }) // clews shackled to foot yard
+  | (Said & { readonly kind: 'shackled'; readonly by: Fastening; readonly to: Name }) // clews shackled to foot yard; luff hooped to mast
   | (Said & { readonly kind: 'without'; readonly names: readonly Name[] }) // without halyard and buntline
   | (Said & { readonly kind: 'pair' })
   | (Said & { readonly kind: 'single' })
@@ -163,6 +167,7 @@ export type Clause =
   | (Said & { readonly kind: 'through'; readonly places: readonly Place[]; readonly to: Place | undefined }) // through tack block then yard block to bunt cringle
   | (Said & { readonly kind: 'leadTo'; readonly place: Place }) // to gaff end   (a lead's end, said alone)
   | (Said & { readonly kind: 'travels'; readonly measure: Measure }) // travels 3.20 m
+  | (Said & { readonly kind: 'shifts'; readonly to: 'weather' | 'lee' }) // shifts to weather
   | (Said & { readonly kind: 'cut'; readonly measure: Measure }) // cut 45 m
   // --- phases
   | (Said & {
@@ -257,7 +262,7 @@ export type StatementKind =
  * - pins: in 'belay on', `from`/`to` are the pin numbers, the clauses are berths.
  * - particular: a line that has clauses only, belonging to the statement above (its clauses are folded
  *   into that statement by the parser where it can: this kind is left for what stands alone in a gear, such
- *   as 'fits ...' or 'without ...', and for 'clews shackled to foot yard', which has a name).
+ *   as 'fits ...' or 'without ...', and for 'clews shackled to foot yard' or 'luff hooped to mast', which have a name).
  *
  * In a sail, spar, hang or gear the parser cannot always tell 'block' from 'line' from 'corner' by the words
  * alone ('lead block 0.50 m up' and 'sheet 14 mm, rove single' and 'tack 6.04 m forward 5.65 m up' are all

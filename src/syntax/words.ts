@@ -55,9 +55,13 @@ export const smallWords = [
     'called',
     'short',
     'conjectural',
+    'hooped',
+    'hanked',
+    'laced',
+    'reefs',
   ],
   // a line
-  ...['pair', 'single', 'rove', 'travels', 'cut', 'also', 'not', 'fits'],
+  ...['pair', 'single', 'rove', 'travels', 'shifts', 'cut', 'also', 'not', 'fits'],
   // what a line does
   ...[
     'hoists',

@@ -10,7 +10,16 @@ import { capitalised, finding, type Say, unknownName } from './say.ts'
 /** Who sits where: rails with their places filled, and the place of each belayed line. */
 export interface Belayed {
   readonly rails: readonly Rail[]
-  readonly of: ReadonlyMap<string, { readonly rail: string; readonly number: number; readonly span: Span }>
+  readonly of: ReadonlyMap<string, Seat>
+}
+
+interface Seat {
+  readonly rail: string
+  readonly number: number
+  readonly side: Place['side']
+  readonly span: Span
+  /** Of a line that is shifted at every tack: where it goes then. The seat itself is that with the wind from starboard. */
+  readonly other?: Seat
 }
 
 interface Sitting {
@@ -25,7 +34,7 @@ interface Deck {
   readonly hung: ReadonlyMap<string, readonly Hung[]>
   readonly names: LineNames
   readonly sittings: Map<string, Sitting>
-  readonly of: Map<string, { readonly rail: string; readonly number: number; readonly span: Span }>
+  readonly of: Map<string, Seat>
   readonly say: Say
 }
 
@@ -235,7 +244,8 @@ function seat(
   }
   const lines = deck.hung.get(found.pairKey) ?? []
   const isPair = lines.length > 1
-  if (!isPair && places.length > 1) {
+  const isShifted = lines.some(({ line }) => line.shifts)
+  if (!isPair && !isShifted && places.length > 1) {
     deck.say(
       finding(
         'belay/side-missing',
@@ -261,6 +271,12 @@ const onlySide = ({ lie }: Rail): Side | undefined =>
 
 function belayLine(deck: Deck, line: Hung, rail: Rail, place: Place, name: Name): void {
   const before = deck.of.get(line.address)
+  const seat: Seat = { rail: rail.code, number: place.number, side: place.side, span: name.span }
+  if (before && line.line.shifts && !before.other && before.side !== place.side) {
+    deck.of.set(line.address, shifted(before, seat, line.line.shifts))
+    sittingAt(deck, place, name.span).lines.push(line.address)
+    return
+  }
   if (before) {
     deck.say(
       finding(
@@ -276,6 +292,12 @@ function belayLine(deck: Deck, line: Hung, rail: Rail, place: Place, name: Name)
     )
     return
   }
-  deck.of.set(line.address, { rail: rail.code, number: place.number, span: name.span })
+  deck.of.set(line.address, seat)
   sittingAt(deck, place, name.span).lines.push(line.address)
+}
+
+/** The two seats of a line that is shifted, the one with the wind from starboard first. */
+function shifted(one: Seat, two: Seat, to: 'weather' | 'lee'): Seat {
+  const first = to === 'weather' ? 'starboard' : 'port'
+  return two.side === first ? { ...two, other: one } : { ...one, other: two }
 }

@@ -60,10 +60,12 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
   const sparEntries = once(entriesOf(pages, 'spars', 'spar', say), 'spar', say)
   const spars = sparEntries.flatMap(one => buildSpar(one, masts, say) ?? [])
   const standing = once(entriesOf(pages, 'stays', 'stay', say), 'stay', say).map(one => buildStay(one, masts))
+  const deck = blocksOf(pages, 'deck').flatMap(one => buildDeckThings(one, say))
   const around: Surroundings = {
     masts,
     spars: new Map(spars.map(spar => [spar.name, spar])),
     stays: new Map(standing.flatMap(one => (one.kind === 'stay' ? [[one.name, one] as const] : []))),
+    deck: new Map(deck.map(one => [one.name, one])),
   }
   const sailEntries = once(entriesOf(pages, 'sails', 'sail', say), 'sail', say)
   const bareSails = sailEntries.flatMap(one => buildSail(one, around, say) ?? [])
@@ -114,7 +116,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     sails,
     rails: manned.map(rail => labelled(rail, labels)),
     lines,
-    deck: blocksOf(pages, 'deck').flatMap(one => buildDeckThings(one, say)),
+    deck,
     stations,
     order: buildOrder(pages, sails, new Set(sailEntries.map(one => nameKey(one.name?.words ?? ''))), say),
     allowances: buildAllowances(pages, { names, sails, rails, spars }, say),

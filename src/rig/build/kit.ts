@@ -40,6 +40,9 @@ export interface KitLine {
   readonly through: readonly Place[]
   readonly to: Place | undefined
   readonly travels: number | undefined
+  readonly shifts: 'weather' | 'lee' | undefined
+  /** The horse its block slides on. */
+  readonly horse: Name | undefined
   readonly called: string | undefined
   readonly short: string | undefined
   /** Blocks of a loose line: those of a gear's line belong to the gear. */
@@ -87,7 +90,7 @@ function withParticulars(kit: Kit, statement: Statement, say: Say): Kit {
   for (const { names } of clausesOf(statement, 'fits')) so = { ...so, fits: names }
   const shackled = clause(statement, 'shackled')
   if (shackled && statement.name) {
-    const part = { part: statement.name.words, to: shackled.to.words }
+    const part = { part: statement.name.words, by: shackled.by, to: shackled.to.words }
     so = { ...so, shackled: [...so.shackled.filter(other => other.part !== part.part), part] }
   }
   for (const { names } of clausesOf(statement, 'without')) {
@@ -170,6 +173,8 @@ const freshLine = (name: Name, span: Span): KitLine => ({
   through: [],
   to: undefined,
   travels: undefined,
+  shifts: undefined,
+  horse: undefined,
   called: undefined,
   short: undefined,
   blocks: new Map(),
@@ -204,6 +209,10 @@ function withSaid(line: KitLine, said: Clause): KitLine {
       return { ...line, to: said.place }
     case 'travels':
       return { ...line, travels: said.measure.value }
+    case 'shifts':
+      return { ...line, shifts: said.to }
+    case 'on':
+      return { ...line, horse: said.names[0] }
     case 'called':
       return { ...line, called: said.label.text }
     case 'short':

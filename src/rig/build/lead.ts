@@ -17,6 +17,7 @@ export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, 
   const anyThing = shipThings(around)
   const onSpar = hung.line.deed?.on && nameKey(hung.line.deed.on.words)
   const thing = (key: string): Figure<Thing> | undefined => {
+    if (key === 'horse' && hung.line.horse) return anyThing(nameKey(hung.line.horse.words), outward)
     const block = hung.hanging?.kit.blocks.get(key) ?? looseBlocks(hung)?.get(key)
     if (block) {
       if (!block.place) return unknown(`the ${block.name.words} is to be given`)

@@ -24,9 +24,10 @@ export interface Finishing {
 /** A hung line as the rig has it: belayed, led, and with the lines that answer it. */
 export function finishLine(hung: Hung, finishing: Finishing): Line {
   const { line } = hung
+  const { rails } = finishing.belayed
   const berth = finishing.belayed.of.get(hung.address)
-  const rail = berth && finishing.belayed.rails.find(one => one.code === berth.rail)
-  const belay = rail && berth ? belayingPoint(rail, berth.number) : undefined
+  const rail = berth && rails.find(one => one.code === berth.rail)
+  const belay = berth && belayingPoint(rails, berth)
   const deed = deedOf(hung, finishing)
   const labels = labelsOf(hung)
   return {
@@ -49,16 +50,30 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     answeredBy: line.answeredBy,
     ...leadOf(hung, belay, finishing.around),
     travel: line.travels === undefined ? undefined : metres(line.travels),
+    shifts: line.shifts,
+    horse: horseOf(hung, finishing),
     belay,
+    otherBelay: berth?.other && belayingPoint(rails, berth.other),
     station: finishing.stations.get(hung.pairKey) ?? rail?.station,
     span: line.span,
     belaySpan: berth?.span,
   }
 }
 
-function belayingPoint(rail: Rail, number: number): BelayingPoint | undefined {
-  const place = rail.places[number - 1]
-  return place && { rail: rail.code, number, side: place.side, at: place.at }
+function belayingPoint(
+  rails: readonly Rail[],
+  { rail: code, number }: { readonly rail: string; readonly number: number },
+): BelayingPoint | undefined {
+  const place = rails.find(rail => rail.code === code)?.places[number - 1]
+  return place && { rail: code, number, side: place.side, at: place.at }
+}
+
+function horseOf({ line: { horse } }: Hung, { around, say }: Finishing): string | undefined {
+  if (!horse) return undefined
+  const key = nameKey(horse.words)
+  if (around.deck.has(key)) return key
+  say(unknownName('thing on deck', horse, around.deck.keys()))
+  return undefined
 }
 
 function hostOf({ hanging }: Hung): Line['host'] {

@@ -27,6 +27,7 @@ const foreAndAftClasses = [
   'gaff topsail',
   'lugsail',
   'lateen sail',
+  'fore-and-aft sail',
 ] as const
 
 /** Canvas hangs this far before the middle of its yard (common practice, no source). */
@@ -142,10 +143,21 @@ function reefsOf(entry: Statement): readonly Reef[] {
   })
 }
 
-const cornerNames = {
-  triangle: ['tack', 'clew', 'head'],
-  quadrilateral: ['tack', 'clew', 'peak', 'throat'],
-} as const
+/** In order round the sail; it has those of them that the text gives. */
+function cornerNames(kind: ForeAndAftSail['class']): readonly Corner['name'][] {
+  switch (kind) {
+    case 'headsail':
+    case 'staysail':
+      return ['tack', 'clew', 'head']
+    case 'gaff sail':
+    case 'lugsail':
+      return ['tack', 'clew', 'peak', 'throat']
+    case 'gaff topsail':
+    case 'lateen sail':
+    case 'fore-and-aft sail':
+      return ['tack', 'clew', 'head', 'peak', 'throat']
+  }
+}
 
 function foreAndAftSail(
   entry: Statement,
@@ -163,8 +175,7 @@ function foreAndAftSail(
   const sheeted = clause(entry, 'sheeted')?.to
   const sheetedTo = sheeted && around.spars.get(nameKey(sheeted.words))
   if (sheeted && !sheetedTo) say(unknownName('spar', sheeted, around.spars.keys()))
-  const shape = kind === 'gaff sail' || kind === 'lugsail' ? 'quadrilateral' : 'triangle'
-  const corners = cornerNames[shape].flatMap((corner): Corner[] => {
+  const corners = cornerNames(kind).flatMap((corner): Corner[] => {
     const at = cornerAt(particular(entry, corner))
     return at ? [{ name: corner, at }] : []
   })

@@ -7,29 +7,31 @@ import { mastOf } from './mast.ts'
 import { coordinates } from './place.ts'
 import { capitalised, finding, type Say } from './say.ts'
 
-const kinds = ['yard', 'boom', 'gaff', 'bowsprit'] as const
+const kinds = ['yard', 'boom', 'gaff', 'bowsprit', 'spar'] as const
 
-/** A spar from its entry; the last word of its name says what it is. */
+/** A spar from its entry; the last word of its name says what it is, unless that is said after a comma. */
 export function buildSpar(entry: Statement, masts: readonly Mast[], say: Say): Spar | undefined {
   if (!entry.name) return undefined
   const key = nameKey(entry.name.words)
-  const kind =
-    kinds.find(one => key === one || key.endsWith(` ${one}`)) ?? (key.endsWith('boom') ? 'boom' : undefined)
+  const said = clause(entry, 'class')
+  const kind = kindIn(said ? nameKey(said.name.words) : key)
   if (!kind) {
+    const { words, span } = said?.name ?? entry.name
     say(
-      finding(
-        'name/what-is-it',
-        entry.name.span,
-        `The last word of "${entry.name.words}" doesn't say what spar it is.`,
-        {
-          remedy: 'Let the name end with yard, boom, gaff or bowsprit, as in "fore topsail yard".',
-        },
-      ),
+      finding('name/what-is-it', span, `The last word of "${words}" doesn't say what spar it is.`, {
+        remedy:
+          'Let the name end with yard, boom, gaff or bowsprit, as in "fore topsail yard"; or say it after a comma, as in "third batten, spar".',
+      }),
     )
     return undefined
   }
-  return kind === 'yard' ? yardOf(entry, key, masts) : boomOf(entry, key, kind, masts)
+  if (kind !== 'yard') return boomOf(entry, key, kind, masts)
+  return clause(entry, 'fromTo') ? boomOf(entry, key, 'slung yard', masts) : yardOf(entry, key, masts)
 }
+
+const kindIn = (words: string) =>
+  kinds.find(one => words === one || words.endsWith(` ${one}`)) ??
+  (words.endsWith('boom') ? 'boom' : undefined)
 
 function common(entry: Statement, name: string) {
   const thick = clause(entry, 'thick')?.measure.value
@@ -80,6 +82,7 @@ function boomOf(entry: Statement, name: string, kind: Boom['kind'], masts: reado
     outer,
     hoists: hoist !== undefined,
     loweredHeight: hoist && metres(hoist.from.value),
+    reefs: clause(entry, 'reefs')?.measures.map(({ value }) => metres(value)) ?? [],
   }
 }
 

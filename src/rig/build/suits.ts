@@ -10,6 +10,8 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
   section: ['leadTo', 'thick', 'doubled', 'wide', 'coords', 'at', 'conjectural'],
   spar: [
     'like',
+    'class',
+    'reefs',
     'long',
     'thick',
     'measure',
@@ -39,6 +41,8 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
     'through',
     'leadTo',
     'travels',
+    'shifts',
+    'on',
     'cut',
     'called',
     'short',
@@ -111,6 +115,8 @@ const words: Readonly<Partial<Record<ClauseKind, string>>> = {
   deed: 'a deed',
   raked: 'raked',
   sheeted: 'sheeted to',
+  shackled: 'shackled, hooped, hanked or laced',
+  shifts: 'shifts to weather or lee',
 }
 
 /** A finding for each clause that its statement can't have; all the rest is taken. */

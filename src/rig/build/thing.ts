@@ -1,5 +1,6 @@
 import { type Figure, known, type Point3, point3, unknown } from '../../measure/index.ts'
 import { nameKey } from '../../syntax/index.ts'
+import type { DeckThing } from '../deck.ts'
 import type { Mast } from '../mast.ts'
 import type { ForeAndAftSail, Sail, SquareSail } from '../sail.ts'
 import type { Boom, Spar } from '../spar.ts'
@@ -11,6 +12,8 @@ export interface Surroundings {
   readonly masts: readonly Mast[]
   readonly spars: ReadonlyMap<string, Spar>
   readonly stays: ReadonlyMap<string, Stay>
+  /** Hatches, horses and other things on deck by name; of a mirrored pair the one to starboard. */
+  readonly deck: ReadonlyMap<string, DeckThing>
 }
 
 /** What a name in a gear's place may stand for, and where that is. `outward` is the side "out" lies on. */
@@ -19,8 +22,10 @@ export type FindThing = (key: string, outward: number) => Figure<Thing> | undefi
 const at = (point: Point3 | undefined, what: string): Figure<Thing> =>
   point ? known({ at: point }) : unknown(`the place of the ${what} is not given`)
 
-/** Points of a mast: its cap (head of the lower mast) and its truck. */
+/** Points of a mast: its step, its cap (head of the lower mast) and its truck. */
 export function mastThing(mast: Mast, key: string): Figure<Thing> | undefined {
+  if (key === 'mast')
+    return mast.foot ? known({ at: mast.foot, rake: Math.tan(mast.rake) }) : at(mast.foot, mast.name)
   if (key !== 'cap' && key !== 'truck') return undefined
   const section = key === 'cap' ? mast.sections[0] : mast.sections.at(-1)
   if (!section) return unknown(`the ${mast.name} is not given by its parts`)
@@ -113,6 +118,7 @@ export function foreAndAftThings(sail: ForeAndAftSail, around: Surroundings): Fi
   const gaff = [...spars, ...(sheetedTo ? [sheetedTo] : [])].find(
     (spar): spar is Boom => spar.kind === 'gaff',
   )
+  const slung = spars.find((spar): spar is Boom => spar.kind === 'slung yard')
   const stay = sail.on.map(name => around.stays.get(name)).find(one => one !== undefined)
   const mast = around.masts.find(one => one.name === sail.mast)
   return key => {
@@ -135,15 +141,60 @@ export function foreAndAftThings(sail: ForeAndAftSail, around: Surroundings): Fi
       case 'foot':
         return edgeBetween(sail, ['tack'], 'clew')
       default:
-        return stayThing(stay, key) ?? boomThing(boom, gaff, key) ?? (mast && mastThing(mast, key))
+        return (
+          stayThing(stay, key) ??
+          boomThing(boom, gaff, key) ??
+          slungThing(slung, mast, key) ??
+          (mast && mastThing(mast, key))
+        )
     }
   }
 }
 
-const cornersOf = (sail: ForeAndAftSail): readonly string[] =>
-  sail.class === 'gaff sail' || sail.class === 'lugsail'
-    ? ['tack', 'clew', 'peak', 'throat']
-    : ['tack', 'clew', 'head']
+/** The corners a sail has: those it gives, and those its class is never without. */
+function cornersOf({ class: kind, corners }: ForeAndAftSail): readonly string[] {
+  const given = corners.map(({ name }) => name)
+  if (kind === 'gaff sail' || kind === 'lugsail' || given.includes('throat'))
+    return ['tack', 'clew', 'peak', 'throat']
+  return given.includes('peak') ? ['tack', 'clew', 'peak'] : ['tack', 'clew', 'head']
+}
+
+/** A lug's or a lateen's yard: where its slings cross the mast, set and lowered, and its two ends. */
+function slungThing(yard: Boom | undefined, mast: Mast | undefined, key: string): Figure<Thing> | undefined {
+  if (!yard) return undefined
+  switch (key) {
+    case 'yard':
+      return slings(yard, mast)
+    case 'lowered yard': {
+      const set = slings(yard, mast)
+      if (!set.known) return set
+      if (yard.loweredHeight === undefined) return unknown(`the ${yard.name} has no lowered height`)
+      return known({ at: point3(set.value.at.x, 0, yard.loweredHeight) })
+    }
+    case 'yard heel':
+      return at(yard.inner, `heel of the ${yard.name}`)
+    case 'yard end':
+      return at(yard.outer, `end of the ${yard.name}`)
+    default:
+      return undefined
+  }
+}
+
+/** Where a slung yard crosses its mast: half way along it where the mast isn't given. */
+function slings({ inner, outer, name }: Boom, mast: Mast | undefined): Figure<Thing> {
+  if (!inner || !outer) return unknown(`the place of the ${name} is not given`)
+  const crossing = mast?.foot && crossingShare(mast.foot, Math.tan(mast.rake), inner, outer)
+  const share = crossing === undefined ? 0.5 : Math.min(1, Math.max(0, crossing))
+  return known({
+    at: point3(inner.x + (outer.x - inner.x) * share, 0, inner.z + (outer.z - inner.z) * share),
+  })
+}
+
+/** How far along from `inner` to `outer` a line from `foot`, leaning by `rake`, is met; undefined where it runs beside it. */
+function crossingShare(foot: Point3, rake: number, inner: Point3, outer: Point3): number | undefined {
+  const across = outer.x - inner.x - rake * (outer.z - inner.z)
+  return across === 0 ? undefined : (foot.x - inner.x + rake * (inner.z - foot.z)) / across
+}
 
 function edgeBetween(sail: ForeAndAftSail, from: readonly string[], to: string): Figure<Thing> {
   const top = sail.corners.find(one => from.includes(one.name))?.at
@@ -192,15 +243,22 @@ export function sparThings(spar: Spar, around: Surroundings): FindThing {
       if (key === 'yard') return yardThing(spar)
       if (key === 'yardarm') return yardarmThing(spar, outward)
     } else {
-      const ends = boomThing(
-        spar.kind === 'boom' ? spar : undefined,
-        spar.kind === 'gaff' ? spar : undefined,
-        key,
-      )
+      const ends =
+        boomThing(spar.kind === 'boom' ? spar : undefined, spar.kind === 'gaff' ? spar : undefined, key) ??
+        (spar.kind === 'slung yard' ? slungThing(spar, mast, key) : undefined) ??
+        ownEnd(spar, key)
       if (ends) return ends
     }
     return mast && mastThing(mast, key)
   }
+}
+
+/** The heel and the end of any spar that carries gear of its own: "bowsprit heel", "spar end". */
+function ownEnd({ kind, name, inner, outer }: Boom, key: string): Figure<Thing> | undefined {
+  if (key === kind) return at(inner, `heel of the ${name}`)
+  if (key === `${kind} heel`) return at(inner, `heel of the ${name}`)
+  if (key === `${kind} end`) return at(outer, `end of the ${name}`)
+  return undefined
 }
 
 /** Things anywhere in the ship, by their whole names: "mainsail gaff end", "fore cap", "main topmast". */
@@ -211,16 +269,26 @@ export function shipThings(around: Surroundings): FindThing {
       return whole.kind === 'yard' ? yardThing(whole) : at(whole.inner, `inner end of the ${whole.name}`)
     const stay = around.stays.get(key)
     if (stay) return at(stay.from, `head of the ${stay.name}`)
-    const [, owner = '', part = ''] = /^(.*) (end|jaws|yardarm|head|foot|cap|truck)$/.exec(key) ?? []
+    const onDeck = around.deck.get(key)
+    if (onDeck) return deckThing(onDeck)
+    const [, owner = '', part = ''] = /^(.*) (end|heel|jaws|yardarm|head|foot|cap|truck)$/.exec(key) ?? []
     const spar = around.spars.get(owner)
     if (spar?.kind === 'yard' && part === 'yardarm') return yardarmThing(spar, outward)
-    if (spar && spar.kind !== 'yard') return boomThing(spar, spar, part === 'end' ? 'gaff end' : part)
+    if (spar && spar.kind !== 'yard') {
+      if (part === 'heel') return at(spar.inner, `heel of the ${spar.name}`)
+      return boomThing(spar, spar, part === 'end' ? 'gaff end' : part)
+    }
     const led = around.stays.get(owner)
     if (led)
       return part === 'foot' ? at(led.to, `foot of the ${led.name}`) : at(led.from, `head of the ${led.name}`)
     const mast = around.masts.find(one => one.word === owner || one.name === owner)
     return (mast && mastThing(mast, part)) ?? mastSection(around.masts, key)
   }
+}
+
+/** The middle of a thing's top; a share "out" is of its half breadth. */
+function deckThing({ x0, x1, y0, y1, top }: DeckThing): Figure<Thing> {
+  return known({ at: point3((x0 + x1) / 2, (y0 + y1) / 2, top), half: Math.abs(y1 - y0) / 2 })
 }
 
 function mastSection(masts: readonly Mast[], key: string): Figure<Thing> | undefined {

@@ -61,6 +61,7 @@ function wantOf(
       return isBrailed(rig, sail) && !lines.some(gathers) ? brailsWant : undefined
     case 'lugsail':
     case 'lateen sail':
+    case 'fore-and-aft sail':
       // The weight of the yard brings it down with its halyard.
       return undefined
   }

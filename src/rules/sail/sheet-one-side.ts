@@ -38,6 +38,7 @@ function runsAmidships(rig: Rig, sail: Sail, sheet: Line): boolean {
   const hasBoom = sail.kind !== 'square' && sail.on.some(name => rig.sparAt.get(name)?.kind === 'boom')
   return (
     hasBoom ||
+    sheet.horse !== undefined ||
     sheet.belay?.side === 'centre' ||
     sheet.lead.slice(1, -1).some(({ at }) => Math.abs(at.y) <= onCentreline)
   )

@@ -57,7 +57,7 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
       'Fore-and-aft sails',
       others.map(sail => sailMarks(sail, view)),
     ),
-    ...layer('booms-and-gaffs', 'Booms and gaffs', spars(['boom', 'gaff'])),
+    ...layer('booms-and-gaffs', 'Booms and gaffs', spars(['boom', 'gaff', 'slung yard', 'spar'])),
     ...hiddenEdgeMarks(edges),
     ...layer(
       'names',

@@ -39,6 +39,16 @@ const boomTaper: Readonly<Record<Boom['kind'], readonly (readonly [number, numbe
     [0.7, 0.78],
     [1, 0.5],
   ],
+  'slung yard': [
+    [0, 0.55],
+    [0.4, 1],
+    [1, 0.42],
+  ],
+  spar: [
+    [0, 0.8],
+    [0.5, 1],
+    [1, 0.7],
+  ],
 }
 
 /** A yard turned flat into the paper's plane. Undefined where its place or its length is not known. */
@@ -59,7 +69,7 @@ export function yardShape({ middle, length, diameter }: Yard, view: View): SparS
   return { outline: tapered(ends, thickness, taper), axis: ends, thickness }
 }
 
-/** A boom, gaff or bowsprit. Undefined where an end is not known. */
+/** A spar along the ship. Undefined where an end is not known. */
 export function boomShape({ kind, inner, outer, diameter }: Boom, view: View): SparShape | undefined {
   if (!inner || !outer || !isSoberPoint(inner) || !isSoberPoint(outer)) return undefined
   const length = Math.hypot(outer.x - inner.x, outer.z - inner.z)

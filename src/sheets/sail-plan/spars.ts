@@ -6,7 +6,7 @@ import { boomShape, type SparShape, yardShape } from './spar-shape.ts'
 import { addressOf, disc, figure, run, thing } from './strokes.ts'
 import type { View } from './view.ts'
 
-/** A yard, boom, gaff or bowsprit; nothing where its geometry is not known. */
+/** A spar; nothing where its geometry is not known. */
 export function sparMarks(spar: Spar, view: View): readonly Mark[] {
   const shape = spar.kind === 'yard' ? yardShape(spar, view) : boomShape(spar, view)
   if (!shape) return []
@@ -38,9 +38,17 @@ function slings({ axis, thickness }: SparShape): readonly Mark[] {
 }
 
 function boomFittings({ kind }: Boom, { axis, thickness, outline }: SparShape): readonly Mark[] {
-  if (kind !== 'bowsprit') return [disc(axis[0], Math.max(0.4, 0.42 * thickness), { ink: ink.ink })]
-  // Bands where the heel is held and where the stays set up.
-  return [0.45, 0.72].flatMap(share => bandAcross(axis, outline, share))
+  switch (kind) {
+    case 'boom':
+    case 'gaff':
+      return [disc(axis[0], Math.max(0.4, 0.42 * thickness), { ink: ink.ink })]
+    case 'bowsprit':
+      // Bands where the heel is held and where the stays set up.
+      return [0.45, 0.72].flatMap(share => bandAcross(axis, outline, share))
+    case 'slung yard':
+    case 'spar':
+      return []
+  }
 }
 
 function bandAcross(axis: SparShape['axis'], outline: SparShape['outline'], share: number): readonly Mark[] {
