@@ -40,7 +40,9 @@ function program(): Command {
     .argument('<file...>', 'rig files, or - for standard input')
     .addOption(formatOption())
     .option('--name <name>', 'what to call standard input', 'standard-input.rig')
-    .action(async (files: string[], options: { format: Format; name: string }) => {
+    .option('--fix', 'show what can be mended surely, as a change; findings go to standard error')
+    .option('--write', 'with --fix: make the change')
+    .action(async (files: string[], options: CheckOptions) => {
       const { check } = await import('./check.ts')
       process.exitCode = await check(files, options, version())
     })
@@ -76,6 +78,14 @@ function program(): Command {
 
 /** How findings are written. */
 export type Format = 'plain' | 'json' | 'sarif'
+
+/** Options of `check`. */
+export interface CheckOptions {
+  readonly format: Format
+  readonly name: string
+  readonly fix?: boolean
+  readonly write?: boolean
+}
 
 /** Options of the verbs that write papers. */
 export interface PaperOptions {

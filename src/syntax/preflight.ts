@@ -50,7 +50,10 @@ export function hiddenIn({ text, name }: Source): Finding[] {
     const code = (match[0].codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')
     const at: Span = { source: name, start: match.index, end: match.index + match[0].length }
     const message = `A mark that can't be seen stands here (U+${code}); it may make the text look like another.`
-    return error('syntax/hidden-mark', at, message, 'Take it out.')
+    return {
+      ...error('syntax/hidden-mark', at, message, 'Take it out.'),
+      fix: { title: 'Take the mark out', edits: [{ at, text: '' }] },
+    }
   })
 }
 

@@ -4,8 +4,31 @@
  * alignment); a candidate further away than a third of the longer word is no help and is left out.
  */
 export function nearest(word: string, candidates: Iterable<string>, most = 4): readonly string[] {
+  return ranked(word, candidates)
+    .slice(0, most)
+    .map(({ candidate }) => candidate)
+}
+
+/**
+ * The one candidate that a word as written surely means: a single letter from it, with no other near. Undefined
+ * where a figure would change: "fore rail 2" is as good a name as "fore rail 3".
+ */
+export function surelyMeant(word: string, candidates: Iterable<string>): string | undefined {
+  const [first, second] = ranked(word, candidates)
+  if (!first || first.far > 1 || (second && second.far < 3)) return undefined
+  return digitsOf(word) === digitsOf(first.candidate) ? first.candidate : undefined
+}
+
+const digitsOf = (word: string) => word.replace(/[^0-9]/g, '')
+
+interface Ranked {
+  readonly candidate: string
+  readonly far: number
+}
+
+function ranked(word: string, candidates: Iterable<string>): readonly Ranked[] {
   const wanted = word.toLowerCase().slice(0, longestCompared)
-  const near: { candidate: string; far: number }[] = []
+  const near: Ranked[] = []
   for (const candidate of new Set(candidates)) {
     const other = candidate.toLowerCase().slice(0, longestCompared)
     const limit = Math.max(1, Math.floor(Math.max(wanted.length, other.length) / 3))
@@ -13,8 +36,7 @@ export function nearest(word: string, candidates: Iterable<string>, most = 4): r
     const far = editDistance(wanted, other, limit)
     if (far <= limit) near.push({ candidate, far })
   }
-  near.sort((a, b) => a.far - b.far || (a.candidate < b.candidate ? -1 : 1))
-  return near.slice(0, most).map(({ candidate }) => candidate)
+  return near.sort((a, b) => a.far - b.far || (a.candidate < b.candidate ? -1 : 1))
 }
 
 /** A name longer than this is compared by its beginning, so that a hostile text costs little. */

@@ -3,7 +3,7 @@ import type { Lines } from './lines.ts'
 
 /** Findings as JSON: lines and columns from 1, ends exclusive, with the count of each severity. */
 export function jsonFindings(findings: readonly Finding[], lines: Lines): string {
-  const listed = findings.map(({ rule, severity, at, message, aboard, remedy, related }) => ({
+  const listed = findings.map(({ rule, severity, at, message, aboard, remedy, related, fix }) => ({
     rule,
     severity,
     ...placed(at, lines),
@@ -13,6 +13,14 @@ export function jsonFindings(findings: readonly Finding[], lines: Lines): string
     ...(related.length === 0
       ? {}
       : { related: related.map(one => ({ ...placed(one.at, lines), message: one.message })) }),
+    ...(fix === undefined
+      ? {}
+      : {
+          fix: {
+            title: fix.title,
+            edits: fix.edits.map(({ at: place, text }) => ({ ...placed(place, lines), text })),
+          },
+        }),
   }))
   return `${JSON.stringify({ findings: listed, ...counted(findings) }, null, 2)}\n`
 }

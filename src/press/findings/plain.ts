@@ -17,11 +17,12 @@ export function plainFindings(
 }
 
 function plainFinding(finding: Finding, lines: Lines, emphasis: Emphasis): string {
-  const { severity, rule, message, aboard, remedy, related } = finding
+  const { severity, rule, message, aboard, remedy, related, fix } = finding
   const told = [
     `${lines.place(finding.at)}: ${emphasis(severity, severity)} ${emphasis(rule, 'rule')}: ${oneLine(message)}`,
     ...(aboard ? [`    Aboard: ${oneLine(aboard)}`] : []),
     ...(remedy ? [`    Do: ${oneLine(remedy)}`] : []),
+    ...(fix ? [`    Fix: ${oneLine(fix.title)}`] : []),
     ...related.map(({ at, message: also }) => `    See ${lines.place(at)}: ${oneLine(also)}`),
   ]
   return `${told.join('\n')}\n`

@@ -1,4 +1,4 @@
-import type { Finding } from '../../findings/index.ts'
+import type { Finding, Fix } from '../../findings/index.ts'
 import type { Span } from '../../text/index.ts'
 import type { Lines } from './lines.ts'
 
@@ -20,7 +20,7 @@ export function sarifFindings(findings: readonly Finding[], lines: Lines, versio
 }
 
 function result(
-  { rule, severity, at, message, aboard, remedy, related }: Finding,
+  { rule, severity, at, message, aboard, remedy, related, fix }: Finding,
   rules: readonly string[],
   lines: Lines,
 ) {
@@ -39,18 +39,33 @@ function result(
             message: { text: one.message },
           })),
         }),
+    ...(fix === undefined ? {} : { fixes: [fixed(fix, lines)] }),
+  }
+}
+
+function fixed({ title, edits }: Fix, lines: Lines) {
+  const sources = [...new Set(edits.map(({ at }) => at.source))]
+  return {
+    description: { text: title },
+    artifactChanges: sources.map(source => ({
+      artifactLocation: { uri: uriOf(source) },
+      replacements: edits
+        .filter(({ at }) => at.source === source)
+        .map(({ at, text }) => ({ deletedRegion: regionOf(at, lines), insertedContent: { text } })),
+    })),
   }
 }
 
 function location(at: Span, lines: Lines) {
+  return {
+    physicalLocation: { artifactLocation: { uri: uriOf(at.source) }, region: regionOf(at, lines) },
+  }
+}
+
+function regionOf(at: Span, lines: Lines) {
   const start = lines.start(at)
   const end = lines.end(at)
-  return {
-    physicalLocation: {
-      artifactLocation: { uri: uriOf(at.source) },
-      region: { startLine: start.line, startColumn: start.column, endLine: end.line, endColumn: end.column },
-    },
-  }
+  return { startLine: start.line, startColumn: start.column, endLine: end.line, endColumn: end.column }
 }
 
 /** A path as a relative URI: each part escaped, and a first part with a colon kept from reading as a scheme. */

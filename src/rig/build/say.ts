@@ -1,5 +1,5 @@
-import type { Finding, Severity, Slug } from '../../findings/index.ts'
-import { nearest, type Span } from '../../text/index.ts'
+import type { Finding, Fix, Severity, Slug } from '../../findings/index.ts'
+import { nearest, type Span, surelyMeant } from '../../text/index.ts'
 
 /** Where the builder puts its findings: it never fails, it says. */
 export type Say = (finding: Finding) => void
@@ -8,6 +8,7 @@ interface Told {
   readonly severity?: Severity
   readonly aboard?: string
   readonly remedy?: string
+  readonly fix?: Fix
   readonly related?: Finding['related']
   readonly explains?: readonly string[]
 }
@@ -26,14 +27,26 @@ export function unknownName(
   explains: readonly string[] = [],
 ): Finding {
   const near = nearest(written.words, candidates)
+  const meant = isBare(written) ? surelyMeant(written.words, near) : undefined
   return finding('name/unknown', written.span, `There is no ${what} "${written.words}".`, {
     remedy:
       near.length > 0
         ? `Did you mean ${near.map(name => `"${name}"`).join(', ')}?`
         : `Declare the ${what}, or mend the name.`,
+    ...(meant === undefined ? {} : { fix: respelt(written.span, meant) }),
     explains,
   })
 }
+
+/** Whether a name stands in the text letter for letter: not between quotes, nor with wide gaps in it. */
+const isBare = ({ words, span }: { readonly words: string; readonly span: Span }) =>
+  span.end - span.start === words.length
+
+/** A name put in the place of one misspelt. */
+const respelt = (at: Span, name: string): Fix => ({
+  title: `Read "${name}"`,
+  edits: [{ at, text: name }],
+})
 
 /** 'a, b and c'. */
 export function listed(words: readonly string[]): string {

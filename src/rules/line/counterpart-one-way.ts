@@ -1,5 +1,6 @@
 import type { Line, Rig } from '../../rig/index.ts'
 import type { Span } from '../../text/index.ts'
+import { alsoAgainst } from '../also-against.ts'
 import { drawsClewForward, isOuthaul } from '../deeds.ts'
 import { aboutLine, lineName, sentence } from '../naming.ts'
 import type { Draft, Rule } from '../rule.ts'
@@ -39,6 +40,7 @@ function oneWay(rig: Rig, line: Line, other: Line, at: Span): Draft {
     remedy: isPair
       ? 'Say "against other ..." of the pair.'
       : `Say "also against ${line.labelOnSail.toLowerCase()}" of the ${other.words}.`,
+    ...alsoAgainst(rig, other, line),
     related: [{ at: whereSaid(rig, line), message: `the ${line.words} is said here` }],
     about: [...aboutLine(line), ...aboutLine(other)],
     follows: [line.address, other.address],
