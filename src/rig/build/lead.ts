@@ -15,9 +15,11 @@ const deepest = 16
 export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, depth = 0): Ground {
   const ownThing = hung.hanging && thingsOf(hung.hanging.host, around)
   const anyThing = shipThings(around)
+  const horse = hung.line.horse ?? horseOf(hung.hanging?.kit)
   const onSpar = hung.line.deed?.on && nameKey(hung.line.deed.on.words)
   const thing = (key: string): Figure<Thing> | undefined => {
-    if (key === 'horse' && hung.line.horse) return anyThing(nameKey(hung.line.horse.words), outward)
+    if (key === 'horse')
+      return horse ? anyThing(nameKey(horse.words), outward) : unknown('its horse is to be given')
     const block = hung.hanging?.kit.blocks.get(key) ?? looseBlocks(hung)?.get(key)
     if (block) {
       if (!block.place) return unknown(`the ${block.name.words} is to be given`)
@@ -33,6 +35,9 @@ export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, 
   }
   return { outward, thing }
 }
+
+/** The horse that a gear's sheet slides on: its other lines may name it too. */
+const horseOf = (kit: Kit | undefined) => [...(kit?.lines.values() ?? [])].find(line => line.horse)?.horse
 
 const looseBlocks = (hung: Hung): Kit['blocks'] | undefined =>
   hung.hanging === undefined ? hung.line.blocks : undefined

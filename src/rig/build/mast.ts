@@ -68,6 +68,10 @@ function platformOf(entry: Statement): readonly Platform[] {
   return [{ kind, width: metres(width), height: metres(height), span: entry.span }]
 }
 
+/** The whole name of a mast's section: 'fore topmast'; of a vessel's only mast, called "mast", its own: 'topmast'. */
+export const sectionKey = ({ word }: Mast, section: MastSection): string =>
+  word === 'mast' ? section.name : nameKey(`${word} ${section.name}`)
+
 /**
  * The mast a thing belongs to: the one its name begins with ("fore topsail yard", "foresail boom"), else the
  * nearest one at its height.

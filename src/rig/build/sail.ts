@@ -3,7 +3,7 @@ import { type Name, nameKey, type Statement } from '../../syntax/index.ts'
 import { nearest } from '../../text/index.ts'
 import type { Corner, ForeAndAftSail, Reef, Sail, SquareSail } from '../sail.ts'
 import { clause, isConjectural } from './clauses.ts'
-import { mastOf } from './mast.ts'
+import { mastOf, sectionKey } from './mast.ts'
 import { coordinates } from './place.ts'
 import { capitalised, finding, listed, type Say, unknownName } from './say.ts'
 import type { Surroundings } from './thing.ts'
@@ -199,16 +199,14 @@ function isThere({ words }: Name, around: Surroundings): boolean {
   return (
     around.spars.has(key) ||
     around.stays.has(key) ||
-    around.masts.some(
-      mast => mast.name === key || mast.sections.some(one => key === `${mast.word} ${one.name}`),
-    )
+    around.masts.some(mast => mast.name === key || mast.sections.some(one => key === sectionKey(mast, one)))
   )
 }
 
 const bearerNames = (around: Surroundings): readonly string[] => [
   ...around.stays.keys(),
   ...around.spars.keys(),
-  ...around.masts.flatMap(mast => [mast.name, ...mast.sections.map(one => `${mast.word} ${one.name}`)]),
+  ...around.masts.flatMap(mast => [mast.name, ...mast.sections.map(one => sectionKey(mast, one))]),
 ]
 
 function cornerAt(corner: Statement | undefined): Point3 | undefined {

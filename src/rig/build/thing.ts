@@ -1,10 +1,10 @@
 import { type Figure, known, type Point3, point3, unknown } from '../../measure/index.ts'
-import { nameKey } from '../../syntax/index.ts'
 import type { DeckThing } from '../deck.ts'
 import type { Mast } from '../mast.ts'
 import type { ForeAndAftSail, Sail, SquareSail } from '../sail.ts'
 import type { Boom, Spar } from '../spar.ts'
 import type { Stay } from '../stay.ts'
+import { sectionKey } from './mast.ts'
 import type { Thing } from './place.ts'
 
 /** What a sail or a spar stands among: all that a place in its gear may name. */
@@ -294,7 +294,7 @@ function deckThing({ x0, x1, y0, y1, top }: DeckThing): Figure<Thing> {
 function mastSection(masts: readonly Mast[], key: string): Figure<Thing> | undefined {
   for (const mast of masts) {
     if (key === mast.name) return at(mast.foot, mast.name)
-    const section = mast.sections.find(one => key === nameKey(`${mast.word} ${one.name}`))
+    const section = mast.sections.find(one => key === sectionKey(mast, one))
     if (section) return at(section.head, key)
   }
   return undefined
