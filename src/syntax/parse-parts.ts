@@ -2,7 +2,7 @@ import { EmbeddedActionsParser, type IToken, type TokenType } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import { type FigureRead, type UnitDimension, unitSpellings, unitsOffered } from '../measure/index.ts'
 import { nearest, type Source, type Span } from '../text/index.ts'
-import { lateLookahead } from './late-lookahead.ts'
+import { oneTokenAhead } from './lookahead.ts'
 import type { SaidWords } from './matchers.ts'
 import { endOf, error, tokenSpan } from './said.ts'
 import { Comma, Count, LineEnd, Measure, Quoted, QuotedFirst, said, vocabulary, Word } from './tokens.ts'
@@ -32,7 +32,7 @@ export abstract class PartsParser extends EmbeddedActionsParser {
     super(vocabulary, {
       recoveryEnabled: true,
       maxLookahead: 1,
-      lookaheadStrategy: lateLookahead(1),
+      lookaheadStrategy: oneTokenAhead(),
       skipValidations,
     })
   }
