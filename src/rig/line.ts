@@ -48,6 +48,8 @@ export interface Line {
   readonly leadUnknown: string | undefined
   /** Stated travel of the load, where the text states one. */
   readonly travel: Metres | undefined
+  /** Length it is cut to, where the text states one: compared with what its lead asks for, never reckoned with. */
+  readonly cut: Metres | undefined
   /** Which side a single line is shifted to at every tack; undefined where it stays. */
   readonly shifts: 'weather' | 'lee' | undefined
   /** Name of the horse on deck that its block slides on, from side to side. */

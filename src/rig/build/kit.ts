@@ -40,6 +40,7 @@ export interface KitLine {
   readonly through: readonly Place[]
   readonly to: Place | undefined
   readonly travels: number | undefined
+  readonly cut: number | undefined
   readonly shifts: 'weather' | 'lee' | undefined
   /** The horse its block slides on. */
   readonly horse: Name | undefined
@@ -173,6 +174,7 @@ const freshLine = (name: Name, span: Span): KitLine => ({
   through: [],
   to: undefined,
   travels: undefined,
+  cut: undefined,
   shifts: undefined,
   horse: undefined,
   called: undefined,
@@ -209,6 +211,8 @@ function withSaid(line: KitLine, said: Clause): KitLine {
       return { ...line, to: said.place }
     case 'travels':
       return { ...line, travels: said.measure.value }
+    case 'cut':
+      return { ...line, cut: said.measure.value }
     case 'shifts':
       return { ...line, shifts: said.to }
     case 'on':

@@ -50,6 +50,7 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     answeredBy: line.answeredBy,
     ...leadOf(hung, belay, finishing.around),
     travel: line.travels === undefined ? undefined : metres(line.travels),
+    cut: line.cut === undefined ? undefined : metres(line.cut),
     shifts: line.shifts,
     horse: horseOf(hung, finishing),
     belay,
