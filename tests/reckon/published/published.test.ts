@@ -1,10 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { pageOf } from './page.ts'
+import { ropes } from './ropes.ts'
 import { difference, isMet, type PublishedRow, type Topic } from './row.ts'
 import { tackles } from './tackles.ts'
 
-const topics: readonly Topic[] = [tackles]
+const topics: readonly Topic[] = [tackles, ropes]
 
 describe.each(topics)('$title', ({ rows }) => {
   test.each(rows.map(row => [nameOf(row), row] as const))('%s', (_name, row) => {
