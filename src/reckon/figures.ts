@@ -1,5 +1,7 @@
 import type { Figure, Point3, SquareMetres } from '../measure/index.ts'
 import type { Rig, Sail } from '../rig/index.ts'
+import { type LeadFigures, leadFigures } from './leads/index.ts'
+import { once } from './once.ts'
 import { balanceOf, type Lead, type SailFigures, sailFigures } from './sails/index.ts'
 
 /** Everything reckoned of a rig: each figure known, or unknown with its reason. */
@@ -13,6 +15,8 @@ export interface Figures {
   /** Of all sails set together. */
   readonly centreOfEffort: Figure<Point3>
   readonly lead: Figure<Lead>
+  /** Of every line, by its address. */
+  readonly leads: () => ReadonlyMap<string, LeadFigures>
 }
 
 /** Reckons a rig's areas and balance. Any rig has figures, each known or unknown because of something said. */
@@ -28,5 +32,6 @@ export function reckon(rig: Rig): Figures {
     foreAndAft: balanceOf(rig, { sails }, names('fore-and-aft')).area,
     centreOfEffort: all.centreOfEffort,
     lead: all.lead,
+    leads: once(() => leadFigures(rig)),
   }
 }

@@ -1,0 +1,26 @@
+import type { Metres } from '../../measure/index.ts'
+import type { Line, Rig, Yard } from '../../rig/index.ts'
+
+/** Where a line's load stands at both ends of its travel, as distances from the last lead before it. */
+export interface Ends {
+  /** Hauled home. */
+  readonly home: Metres
+  /** Eased as far as it goes. */
+  readonly slack: Metres
+  /** How far the load itself moves. */
+  readonly travel: Metres
+}
+
+/** The yard that a line works: the one its sail is bent to, or the one its gear is hung on. */
+export function yardOf(line: Line, rig: Rig): Yard | undefined {
+  const { host } = line
+  const sail = host?.kind === 'sail' ? rig.sailAt.get(host.name) : undefined
+  const spar = rig.sparAt.get(sail?.kind === 'square' ? sail.yard : (host?.name ?? ''))
+  return spar?.kind === 'yard' ? spar : undefined
+}
+
+/** Whether the load is a boom or a gaff: that swings, where a mast that a line steadies doesn't. */
+export const isSwung = ({ deed }: Line): boolean => /(?:^| )(?:boom|gaff)$/.test(deed?.object ?? '')
+
+/** Why a travel is unknown. */
+export const unsaid = ({ deed }: Line): string => `How far the ${deed?.object} travels is not said.`

@@ -1,0 +1,45 @@
+import { type Metres, metres } from '../../measure/index.ts'
+import type { Line } from '../../rig/index.ts'
+import type { Tackle } from '../tackle/index.ts'
+import type { Ends } from './load.ts'
+import type { Way } from './way.ts'
+
+/** How much rope lies along a line as rove, with its load at both ends of its travel. */
+export interface Rove {
+  readonly home: Metres
+  readonly slack: Metres
+  /** Of that, the wire or chain that runs in the lead with the tackle at its foot; undefined where rope runs all the way. */
+  readonly wire: Metres | undefined
+}
+
+/** Hook to hook, a tackle hauled until its blocks meet: common practice, no source. */
+const drift = 0.5
+
+/**
+ * Rope along a line. A tackle lies along the last stretch, in all its parts; but where a wire or a chain runs
+ * there, the tackle stands at its foot, and a tye hangs a tackle that the text places.
+ */
+export function roveAs(line: Line, way: Way, ends: Ends, tackle: Tackle): Rove {
+  const first = line.purchase.find(name => name === 'tye' || name === 'wire' || name === 'chain')
+  const fall = tackle.stages.at(-1)?.advantage ?? 1
+  if (!first || tackle.stages.length === 1) return alongLead(way, ends, tackle.advantage)
+  if (first === 'tye' || line.deed?.verb === 'hoists') return belowTye(way, ends, tackle.advantage, fall)
+  return belowWire(way, ends, tackle.advantage)
+}
+
+function alongLead({ lead }: Way, { home, slack }: Ends, parts: number): Rove {
+  return { home: metres(lead + parts * home), slack: metres(lead + parts * slack), wire: undefined }
+}
+
+/** The lead ends at the tackle's upper block, which the runners above it bring down further than the yard goes up. */
+function belowTye({ lead, last }: Way, { travel }: Ends, advantage: number, fall: number): Rove {
+  const home = Math.max(0, last - (travel * advantage) / fall)
+  return { home: metres(lead + fall * home), slack: metres(lead + fall * last), wire: undefined }
+}
+
+/** The wire reaches from the load to the tackle, which is as long as its travel and two blocks that meet. */
+function belowWire({ lead }: Way, { home, slack }: Ends, parts: number): Rove {
+  const tackle = drift + slack - home
+  const wire = Math.max(0, lead + slack - tackle)
+  return { home: metres(wire + parts * drift), slack: metres(wire + parts * tackle), wire: metres(wire) }
+}
