@@ -5,7 +5,7 @@ import { promisify } from 'node:util'
 import { expect, test, vi } from 'vitest'
 import { toPdf } from '../../src/press/pdf/index.ts'
 import { toSvg } from '../../src/press/svg/index.ts'
-import { installedFonts } from '../support/fonts.ts'
+import { freshFonts, installedFonts } from '../support/fonts.ts'
 import { alone, everyMark, taggedBook } from '../support/press-scene.ts'
 
 // The first use of a face parses it, which takes its time on a busy machine.
@@ -37,4 +37,10 @@ test('another time zone and another language of the machine change no byte', {
     env: elsewhere,
   })
   expect(stdout.trim().split('\n')).toEqual(here)
+})
+
+test('a document has the same bytes whichever documents of the same faces were made before it', async () => {
+  const [fresh, others] = [await freshFonts(), await freshFonts()]
+  await toPdf(alone(everyMark(others)), others)
+  expect(digest(await toPdf(taggedBook(others), others))).toBe(digest(await toPdf(taggedBook(fresh), fresh)))
 })

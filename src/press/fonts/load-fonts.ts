@@ -2,6 +2,7 @@ import type { Coverage, Face, Ruler } from '../../sheets/index.ts'
 import { coverage } from './coverage.ts'
 import { faceFiles } from './faces.ts'
 import { shaper } from './harfbuzz.ts'
+import { once } from './once.ts'
 import { openFace } from './open-face.ts'
 import type { PdfFonts } from './pdf-fonts.ts'
 import { fontRuler } from './ruler.ts'
@@ -33,7 +34,10 @@ export async function loadFonts(read: (packagePath: string) => Promise<Uint8Arra
   const readFaces = new Map(files)
   const bytes = (face: Face) => readFaces.get(face) as Uint8Array
   const open = once((face: Face) => openFace(openFont(bytes(face))))
-  const subset = lazily(() => read('harfbuzzjs/dist/harfbuzz-subset.wasm').then(subsetter))
+  const subsets = lazily(async () => {
+    const ofFont = await read('harfbuzzjs/dist/harfbuzz-subset.wasm').then(subsetter)
+    return once((face: Face) => ofFont(bytes(face)))
+  })
   const forPdf = lazily(() => import('./pdf-fonts.ts').then(({ pdfFonts }) => pdfFonts(bytes, open)))
   return {
     ruler: fontRuler(open),
@@ -41,19 +45,11 @@ export async function loadFonts(read: (packagePath: string) => Promise<Uint8Arra
     spelled: (words, face) => open(face).spelled(words),
     settable: (words, face) => open(face).settable(words),
     forPdf,
-    forBrowser: async (face, characters) => (await subset())(bytes(face), characters),
+    forBrowser: async (face, characters) => (await subsets())(face)(characters),
   }
 }
 
 const faces = Object.keys(faceFiles) as Face[]
-
-function once<Key, Value>(make: (key: Key) => Value): (key: Key) => Value {
-  const made = new Map<Key, Value>()
-  return key => {
-    if (!made.has(key)) made.set(key, make(key))
-    return made.get(key) as Value
-  }
-}
 
 function lazily<Value>(make: () => Value): () => Value {
   const made = once((_: 'it') => make())

@@ -1,4 +1,5 @@
-import type { Coverage, Face, Mark, PaperDocument } from '../../sheets/index.ts'
+import type { Coverage, Face, PaperDocument } from '../../sheets/index.ts'
+import { textMarks } from '../text-marks.ts'
 import { printable } from '../words.ts'
 
 /** Words that a face can't set whole, and the characters it lacks. */
@@ -14,17 +15,11 @@ export interface MissingGlyphs {
  */
 export function missingGlyphs(document: PaperDocument, covers: Coverage): readonly MissingGlyphs[] {
   const missing = new Map<string, MissingGlyphs>()
-  for (const page of document.pages) collect(page.marks, covers, missing)
-  return [...missing.values()]
-}
-
-function collect(marks: readonly Mark[], covers: Coverage, missing: Map<string, MissingGlyphs>): void {
-  for (const mark of marks) {
-    if (mark.kind === 'group') collect(mark.marks, covers, missing)
-    if (mark.kind !== 'text' || covers(mark.words, mark.type.face)) continue
-    const { words } = mark
-    const { face } = mark.type
+  for (const { words, type } of document.pages.flatMap(page => [...textMarks(page.marks)])) {
+    const { face } = type
+    if (covers(words, face)) continue
     const lacking = Array.from(printable(words)).filter(character => !covers(character, face))
     missing.set(`${face}|${words}`, { face, words, characters: [...new Set(lacking)] })
   }
+  return [...missing.values()]
 }

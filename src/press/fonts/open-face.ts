@@ -1,6 +1,7 @@
 import { printable } from '../words.ts'
 import type { Features } from './features.ts'
 import type { ShapedGlyph, ShapingFont } from './harfbuzz.ts'
+import { once } from './once.ts'
 
 /** Words as a face sets them: their glyphs in order, each with the characters it stands for. */
 export interface Run {
@@ -31,17 +32,16 @@ export function openFace({ unitsPerEm, has, shape }: ShapingFont): OpenFace {
   const spelled = (words: string) =>
     each(printable(words), character => (has(character) ? character : (nearTwin(character) ?? character)))
   const settable = (words: string) => each(spelled(words), character => (has(character) ? character : box))
-  const shapers = new Map<Features, (words: string) => Run>()
+  const shapers = once((features: Features) => {
+    const shaped = wordByWord(text => withCharacters(text, shape(text, features)))
+    return once((words: string) => shaped(settable(words)))
+  })
   return {
     unitsPerEm,
     has,
     spelled,
     settable,
-    run(words, features) {
-      const shaper = shapers.get(features) ?? wordByWord(text => withCharacters(text, shape(text, features)))
-      shapers.set(features, shaper)
-      return shaper(settable(words))
-    },
+    run: (words, features) => shapers(features)(words),
   }
 }
 
@@ -62,12 +62,7 @@ function each(words: string, instead: (character: string) => string): string {
  * against shaping the whole.
  */
 function wordByWord(shapeText: (text: string) => readonly Glyph[]): (words: string) => Run {
-  const known = new Map<string, readonly Glyph[]>()
-  const remembered = (text: string) => {
-    const glyphs = known.get(text) ?? shapeText(text)
-    known.set(text, glyphs)
-    return glyphs
-  }
+  const remembered = once(shapeText)
   return words => {
     const parts = words.split(' ')
     const glyphs = parts.flatMap((part, index) => {

@@ -1,45 +1,95 @@
 import { create, type Font } from 'fontkit'
-import { type Face, millimetresPerPoint, type PathStep, type Typeface } from '../../sheets/index.ts'
+import {
+  type Face,
+  millimetresPerPoint,
+  type PathStep,
+  type TextMark,
+  type Typeface,
+} from '../../sheets/index.ts'
 import { type Features, featuresOf } from './features.ts'
+import { glyphsInUse } from './glyphs-in-use.ts'
+import { once } from './once.ts'
 import type { OpenFace, Run } from './open-face.ts'
 import { type Command, outline } from './outline.ts'
+import { type Pack, packer } from './pack.ts'
 
 /** The faces as the PDF needs them. */
 export interface PdfFonts {
-  /** The face for pdfkit, which sets words with the very glyphs and kerning that the ruler measured. */
-  readonly font: (face: Face) => PdfFont
+  /** The faces that these texts are set in, each as a document embeds it, in the order of their first use. */
+  readonly embedded: (texts: Iterable<TextMark>) => ReadonlyMap<Face, EmbeddedFace>
   /** The outlines of words in millimetres, the first letter's origin at 0,0, y down. */
   readonly outlines: (words: string, type: Typeface) => readonly PathStep[]
+  /** Packs the streams of a document; a subset that an earlier one had too is packed already. */
+  readonly pack: Pack
 }
 
 /** A font as pdfkit takes it; nothing else is to be known of it. */
 export type PdfFont = { readonly parsed: unique symbol }
 
-/** Faces parsed by fontkit, as pdfkit wants them: it makes the subsets that a PDF embeds. */
+/** One face in one document, with what pdfkit must know of every glyph of the subset, drawn or not. */
+export interface EmbeddedFace {
+  /** It sets words with the very glyphs and kerning that the ruler measured. */
+  readonly font: PdfFont
+  /** How far each glyph advances, in thousandths of an em. */
+  readonly widths: readonly number[]
+  /** The characters that each glyph stands for. */
+  readonly meanings: readonly (readonly number[])[]
+}
+
+/**
+ * Faces parsed by fontkit, as pdfkit wants them: it makes the subsets that a PDF embeds. A subset depends on
+ * nothing but its glyphs, so that documents with the same glyphs share one, whichever is made first.
+ */
 export function pdfFonts(bytes: (face: Face) => Uint8Array, open: (face: Face) => OpenFace): PdfFonts {
-  const parsed = new Map<Face, Font>()
-  const parse = (face: Face) => {
-    const font = parsed.get(face) ?? (create(bytes(face) as Buffer) as Font)
-    parsed.set(face, font)
-    return font
+  const parse = once((face: Face) => create(bytes(face) as Buffer) as Font)
+  const { pack, keep } = packer()
+  const subsets = once((face: Face) =>
+    once((glyphs: string) => {
+      const subset = subsetOf(parse(face), glyphs.split(' ').map(Number))
+      keep(subset.encode())
+      return subset
+    }),
+  )
+  const embedded = (face: Face, inUse: ReadonlyMap<number, string>): EmbeddedFace => {
+    const font = parse(face)
+    const glyphs = [...inUse.keys()].sort((one, other) => one - other)
+    const scale = 1000 / font.unitsPerEm
+    return {
+      font: withOurs(font, open(face), subsets(face)(glyphs.join(' '))),
+      widths: [0, ...glyphs].map(id => font.getGlyph(id).advanceWidth * scale),
+      meanings: [[0], ...glyphs.map(id => codePoints(inUse.get(id) ?? ''))],
+    }
   }
   return {
-    font: face => withLayout(parse(face), open(face)),
+    embedded: texts =>
+      new Map([...glyphsInUse(texts, open)].map(([face, inUse]) => [face, embedded(face, inUse)])),
     outlines: (words, type) =>
       outlinesOf(open(type.face).run(words, featuresOf(type)), parse(type.face), type),
+    pack,
   }
 }
 
-/** The same font, but for its layout, which is ours. pdfkit scales what it is given, so it is given its own. */
-function withLayout(font: Font, { run }: OpenFace): PdfFont {
+/** As much of a subset as pdfkit asks of it. */
+interface Subset {
+  readonly includeGlyph: (id: number) => number
+  readonly encode: () => Uint8Array
+}
+
+function subsetOf(font: Font, glyphs: readonly number[]): Subset {
+  // fontkit's published types are wrong about it.
+  const subset = font.createSubset() as unknown as Subset
+  const places = new Map(glyphs.map(id => [id, subset.includeGlyph(id)]))
+  const bytes = subset.encode()
+  return { includeGlyph: id => places.get(id) as number, encode: () => bytes }
+}
+
+/** The same font, but for its layout, which is ours, and its subset, which is ready. */
+function withOurs(font: Font, { run }: OpenFace, subset: Subset): PdfFont {
   const layout = (words: string, features: Features) => {
     const { glyphs, advance } = run(words, features)
     return {
-      glyphs: glyphs.map(({ id, characters }) => ({
-        id,
-        codePoints: codePoints(characters),
-        advanceWidth: font.getGlyph(id).advanceWidth,
-      })),
+      glyphs: glyphs.map(({ id }) => font.getGlyph(id)),
+      // pdfkit scales what it is given, so it is given its own.
       positions: glyphs.map(glyph => ({
         xAdvance: glyph.advance,
         yAdvance: 0,
@@ -49,7 +99,7 @@ function withLayout(font: Font, { run }: OpenFace): PdfFont {
       advanceWidth: advance,
     }
   }
-  return Object.create(font, { layout: { value: layout } }) as PdfFont
+  return Object.create(font, { layout: { value: layout }, createSubset: { value: () => subset } }) as PdfFont
 }
 
 // Every glyph must mean something in a tagged PDF; a space of no width says nothing.

@@ -1,25 +1,32 @@
 import { keptFeatures } from './features.ts'
 import { tag } from './harfbuzz.ts'
 
-/** A small font with only some characters of a larger one, and what it takes to shape them alike. */
-export type Subset = (font: Uint8Array, characters: ReadonlySet<string>) => Uint8Array
+/** Small fonts of a larger one, each with only some of its characters, and what it takes to shape them alike. */
+export type Subsets = (font: Uint8Array) => (characters: ReadonlySet<string>) => Uint8Array
 
 /**
  * The subsetter of HarfBuzz, from its WebAssembly module. fontkit's own subsets are made for PDF and have
  * no character map, so browsers refuse them.
  */
-export async function subsetter(module: Uint8Array): Promise<Subset> {
+export async function subsetter(module: Uint8Array): Promise<Subsets> {
   const { instance } = await webAssembly.instantiate(module)
   const harfbuzz = instance.exports
   harfbuzz._initialize()
-  return (font, characters) => subset(harfbuzz, font, characters)
+  return font => {
+    const face = open(harfbuzz, font)
+    return characters => subset(harfbuzz, face, characters)
+  }
 }
 
-function subset(harfbuzz: HarfBuzz, font: Uint8Array, characters: ReadonlySet<string>): Uint8Array {
+function open(harfbuzz: HarfBuzz, font: Uint8Array): number {
   const address = harfbuzz.malloc(font.length)
   new Uint8Array(harfbuzz.memory.buffer).set(font, address)
   const blob = harfbuzz.hb_blob_create(address, font.length, memoryMode.writable, 0, 0)
   const face = harfbuzz.hb_face_create(blob, 0)
+  return face
+}
+
+function subset(harfbuzz: HarfBuzz, face: number, characters: ReadonlySet<string>): Uint8Array {
   const input = harfbuzz.hb_subset_input_create_or_fail()
   choose(harfbuzz, input, characters)
   const small = harfbuzz.hb_subset_or_fail(face, input)
@@ -27,9 +34,6 @@ function subset(harfbuzz: HarfBuzz, font: Uint8Array, characters: ReadonlySet<st
   const bytes = faceBytes(harfbuzz, small)
   harfbuzz.hb_face_destroy(small)
   harfbuzz.hb_subset_input_destroy(input)
-  harfbuzz.hb_face_destroy(face)
-  harfbuzz.hb_blob_destroy(blob)
-  harfbuzz.free(address)
   return bytes
 }
 
@@ -66,7 +70,6 @@ interface HarfBuzz {
   readonly memory: { readonly buffer: ArrayBuffer }
   _initialize(): void
   malloc(length: number): number
-  free(address: number): void
   hb_blob_create(address: number, length: number, mode: number, user: 0, destroy: 0): number
   hb_blob_destroy(blob: number): void
   hb_blob_get_data(blob: number, length: 0): number

@@ -22,22 +22,21 @@ function drawHalo({ pdf, pdfFonts, ink }: Press, { words, type, halo }: TextMark
   pdf.stroke()
 }
 
-function setWords({ pdf, fonts, pdfFonts, ink }: Press, mark: TextMark, words: string): void {
+function setWords({ pdf, fonts, ink }: Press, mark: TextMark, words: string): void {
   const { face, size, tracking = 0 } = mark.type
   pdf
-    .registerFont(face, pdfFonts.font(face))
     .font(face)
     .fontSize(round(size * millimetresPerPoint))
-  pdf.fillColor(ink(mark.ink))
+    .fillColor(ink(mark.ink))
   // Where boxes stand for characters that the face lacks, whoever listens or copies gets the characters.
   const hasStandIns = fonts.settable(words, face) !== words
   if (hasStandIns) pdf.markContent('Span', { actual: words })
-  pdf.text(words, 0, 0, {
-    lineBreak: false,
+  // Not by text(), which shapes the words once more to learn where others might follow.
+  pdf._fragment(words, 0, 0, {
     baseline: 'alphabetic',
     characterSpacing: round(tracking * size * millimetresPerPoint),
     features: featuresOf(mark.type),
-    // Known already; pdfkit would shape the words once more to learn it.
+    // Known already, and asked for only where words are stretched or underlined.
     textWidth: mark.width,
     wordCount: 1,
   })

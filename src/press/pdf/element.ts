@@ -6,14 +6,15 @@ import type { Element } from './pdfkit.ts'
 export type PageBox = readonly [number, number, number, number]
 
 /** What pdfkit is told of an element of the structure. */
-export function elementOptions(tag: Tag, box: PageBox | undefined): object {
+export function elementOptions(tag: Tag, box: () => PageBox | undefined): object {
   const { role, alt, actual, expansion, scope } = tag
+  const bbox = role === 'Figure' ? box() : undefined
   return {
     ...(alt === undefined ? {} : { alt: printable(alt) }),
     ...(actual === undefined ? {} : { actual: printable(actual) }),
     ...(expansion === undefined ? {} : { expanded: printable(expansion) }),
     ...(scope === undefined ? {} : { scope }),
-    ...(role === 'Figure' && box ? { bbox: box } : {}),
+    ...(bbox === undefined ? {} : { bbox }),
   }
 }
 

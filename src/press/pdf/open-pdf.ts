@@ -1,17 +1,19 @@
-import { zlibSync } from 'fflate'
 import type { PaperDocument } from '../../sheets/index.ts'
+import type { Pack } from '../fonts/index.ts'
 import { printable } from '../words.ts'
+import { byteString } from './byte-string.ts'
 import { metadata } from './metadata.ts'
-import type { Pdf, Reference } from './pdfkit.ts'
+import type { Pdf } from './pdfkit.ts'
 
 /** An empty document, and the bytes it will have once it is ended. */
 export async function openPdf(
   document: PaperDocument,
+  pack: Pack,
 ): Promise<{ readonly pdf: Pdf; readonly bytes: Promise<Uint8Array> }> {
   const { default: PDFDocument } = await import('pdfkit')
   const pdf = new PDFDocument(options(document) as object) as unknown as Pdf
   const bytes = gather(pdf)
-  packAlike(pdf)
+  packAlike(pdf, pack)
   pdf._addInfo = () => pdf.appendXML(metadata(document))
   // As a number it would make pdfkit write a list of glyphs that forgets the parts of composed ones; PDF/UA
   // asks for no such list, and forbids a wrong one.
@@ -42,42 +44,48 @@ function options({ title, language, subject, date }: PaperDocument): object {
 
 /**
  * Packs streams with our own deflate: that of Node differs from one version and processor to the next, and
- * the same rig must give the same bytes on every machine and in a browser.
+ * the same rig must give the same bytes on every machine and in a browser. A stream is joined once, where pdfkit
+ * would make bytes of every stroke.
  */
-function packAlike(pdf: Pdf): void {
+function packAlike(pdf: Pdf, pack: Pack): void {
   const make = pdf.ref.bind(pdf)
   pdf.ref = data => {
     const reference = make(data)
+    const stream = byteString()
+    reference.write = stream.write
     const end = reference.end.bind(reference)
     reference.end = chunk => {
-      if (chunk) reference.write(chunk)
-      if (reference.buffer.length > 0 && reference.data.Type !== 'Metadata') pack(reference)
+      if (chunk) stream.write(chunk)
+      if (stream.length > 0) {
+        const isPacked = reference.data.Type !== 'Metadata'
+        reference.buffer = [isPacked ? pack(stream.bytes()) : stream.bytes()]
+        // pdfkit puts the right length in this place.
+        reference.data.Length = 0
+        if (isPacked) reference.data.Filter = 'FlateDecode'
+      }
       end()
     }
     return reference
   }
 }
 
-function pack(reference: Reference): void {
-  reference.buffer = [zlibSync(joined(reference.buffer), { level: 6 })]
-  reference.data.Filter = 'FlateDecode'
-}
-
+/** Gathers what pdfkit writes and lets it go as one piece, where its stream would pass on every line by itself. */
 function gather(pdf: Pdf): Promise<Uint8Array> {
-  return new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = []
-    pdf.on('data', chunk => chunks.push(chunk))
-    pdf.on('error', reject)
-    pdf.on('end', () => resolve(joined(chunks)))
-  })
-}
-
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(chunks.reduce((length, chunk) => length + chunk.length, 0))
-  let at = 0
-  for (const chunk of chunks) {
-    whole.set(chunk, at)
-    at += chunk.length
+  const head = pdf._offset
+  const body = byteString()
+  pdf._write = piece => {
+    body.write(piece)
+    pdf._offset = head + body.length
   }
-  return whole
+  const push = pdf.push.bind(pdf)
+  pdf.push = chunk => {
+    if (chunk === null) push(body.bytes())
+    return push(chunk)
+  }
+  return new Promise((resolve, reject) => {
+    const file = byteString()
+    pdf.on('data', file.write)
+    pdf.on('error', reject)
+    pdf.on('end', () => resolve(file.bytes()))
+  })
 }

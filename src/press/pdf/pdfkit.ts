@@ -1,4 +1,4 @@
-import type { Features, PdfFont } from '../fonts/index.ts'
+import type { EmbeddedFace, Features, PdfFont } from '../fonts/index.ts'
 
 /**
  * As much of pdfkit as is used here, written out because its published types lag behind it: they know
@@ -9,6 +9,9 @@ export interface Pdf {
   readonly outline: OutlineItem
   readonly _root: Reference
   subset: string
+  _offset: number
+  _write: (piece: string | Uint8Array) => void
+  push: (chunk: Uint8Array | null) => boolean
   ref: (data: object) => Reference
   _addInfo: () => void
   appendXML(xml: string): void
@@ -16,8 +19,9 @@ export interface Pdf {
   addNamedDestination(name: string, fit: 'Fit'): void
   registerFont(name: string, font: PdfFont): Pdf
   font(name: string): Pdf
+  readonly _font: Font
   fontSize(size: number): Pdf
-  text(words: string, x: number, y: number, options: TextOptions): Pdf
+  _fragment(words: string, x: number, y: number, options: TextOptions): void
   save(): Pdf
   restore(): Pdf
   transform(a: number, b: number, c: number, d: number, e: number, f: number): Pdf
@@ -51,6 +55,12 @@ export interface Pdf {
   end(): void
 }
 
+/** A font of the file: what it knows of each glyph of its subset. */
+export interface Font {
+  widths: EmbeddedFace['widths']
+  unicode: EmbeddedFace['meanings']
+}
+
 /** A page; its content and resources are objects of the file. */
 export interface Page {
   content: Reference
@@ -63,7 +73,7 @@ export interface Reference {
   readonly id: number
   readonly data: Record<string, unknown>
   buffer: Uint8Array[]
-  write(chunk: Uint8Array | string): void
+  write: (chunk: Uint8Array | string) => void
   end(chunk?: Uint8Array | string): void
 }
 
@@ -86,7 +96,6 @@ export interface OutlineItem {
 }
 
 export interface TextOptions {
-  readonly lineBreak: false
   readonly baseline: 'alphabetic'
   readonly characterSpacing: number
   readonly features: Features

@@ -49,7 +49,7 @@ export function structure(pdf: Pdf): Structure {
   }
 
   function make({ tag, parent, box }: Open): Element {
-    const element = pdf.struct(tag.role, elementOptions(tag, box()))
+    const element = pdf.struct(tag.role, elementOptions(tag, box))
     finishAttributes(element, tag)
     elementOf(parent).add(element)
     const key = keyOf(tag)

@@ -1,6 +1,7 @@
-import type { PaperDocument, Sheet, Tag } from '../../sheets/index.ts'
-import type { Fonts } from '../fonts/index.ts'
+import type { Face, PaperDocument, Sheet, Tag } from '../../sheets/index.ts'
+import type { EmbeddedFace, Fonts } from '../fonts/index.ts'
 import { hex } from '../ink.ts'
+import { textMarks } from '../text-marks.ts'
 import { drawMark } from './draw-mark.ts'
 import { openPdf } from './open-pdf.ts'
 import { addOutline } from './outline.ts'
@@ -12,8 +13,9 @@ import { structure } from './structure.ts'
 
 /** A document as a tagged PDF 1.7: its pages in order, its outline, its page labels. */
 export async function toPdf(document: PaperDocument, fonts: Fonts): Promise<Uint8Array> {
-  const { pdf, bytes } = await openPdf(document)
   const pdfFonts = await fonts.forPdf()
+  const { pdf, bytes } = await openPdf(document, pdfFonts.pack)
+  registerFaces(pdf, pdfFonts.embedded(document.pages.flatMap(page => [...textMarks(page.marks)])))
   const tags = structure(pdf)
   const destinations = new Map(document.pages.map((page, index) => [page.id, destinationName(index)]))
   document.pages.forEach((page, index) => {
@@ -27,6 +29,15 @@ export async function toPdf(document: PaperDocument, fonts: Fonts): Promise<Uint
   tags.end()
   pdf.end()
   return bytes
+}
+
+// pdfkit learns of a glyph when it is first drawn; a subset may hold others, of which it must know too.
+function registerFaces(pdf: Pdf, faces: ReadonlyMap<Face, EmbeddedFace>): void {
+  for (const [face, { font, widths, meanings }] of faces) {
+    pdf.registerFont(face, font).font(face)
+    pdf._font.widths = widths
+    pdf._font.unicode = meanings
+  }
 }
 
 // Each page is scaled once to millimetres, so that its numbers are those of the sheet and of the SVG; and its

@@ -1,13 +1,13 @@
 import type { Face, Mark } from '../../sheets/index.ts'
 import { type Fonts, faceFiles } from '../fonts/index.ts'
+import { textMarks } from '../text-marks.ts'
 
 /**
  * The style sheet that brings the fonts of these marks along: of each face the characters in use, in the
  * file itself, so that a drawing looks the same wherever it is opened and asks no network for anything.
  */
 export async function fontFaces(marks: readonly Mark[], fonts: Fonts): Promise<string> {
-  const used = new Map<Face, Set<string>>()
-  collect(marks, fonts, used)
+  const used = charactersOf(marks, fonts)
   // Sorted, so that the file doesn't depend on which mark comes first.
   const faces = [...used].sort(([one], [other]) => (one < other ? -1 : 1))
   const rules = await Promise.all(
@@ -16,15 +16,14 @@ export async function fontFaces(marks: readonly Mark[], fonts: Fonts): Promise<s
   return rules.join('')
 }
 
-function collect(marks: readonly Mark[], fonts: Fonts, used: Map<Face, Set<string>>): void {
-  for (const mark of marks) {
-    if (mark.kind === 'group') collect(mark.marks, fonts, used)
-    if (mark.kind !== 'text') continue
-    const { face } = mark.type
-    const characters = used.get(face) ?? new Set()
-    used.set(face, characters)
-    for (const character of fonts.spelled(mark.words, face)) characters.add(character)
+function charactersOf(marks: readonly Mark[], fonts: Fonts): ReadonlyMap<Face, ReadonlySet<string>> {
+  const used = new Map<Face, Set<string>>()
+  for (const { words, type } of textMarks(marks)) {
+    const characters = used.get(type.face) ?? new Set()
+    used.set(type.face, characters)
+    for (const character of fonts.spelled(words, type.face)) characters.add(character)
   }
+  return used
 }
 
 function rule(face: Face, font: Uint8Array): string {

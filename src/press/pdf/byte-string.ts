@@ -1,0 +1,35 @@
+/** Bytes written piece by piece and joined once: text a byte a letter, each piece of text ended as a line. */
+export interface ByteString {
+  readonly length: number
+  write(piece: string | Uint8Array): void
+  bytes(): Uint8Array
+}
+
+export function byteString(): ByteString {
+  const pieces: (string | Uint8Array)[] = []
+  let length = 0
+  return {
+    get length() {
+      return length
+    },
+    write(piece) {
+      const whole = typeof piece === 'string' ? `${piece}\n` : piece
+      pieces.push(whole)
+      length += whole.length
+    },
+    bytes: () => joined(pieces, length),
+  }
+}
+
+function joined(pieces: readonly (string | Uint8Array)[], length: number): Uint8Array {
+  const [first] = pieces
+  if (pieces.length === 1 && first instanceof Uint8Array) return first
+  const whole = new Uint8Array(length)
+  let at = 0
+  for (const piece of pieces) {
+    if (typeof piece === 'string') for (let i = 0; i < piece.length; i++) whole[at + i] = piece.charCodeAt(i)
+    else whole.set(piece, at)
+    at += piece.length
+  }
+  return whole
+}
