@@ -7,7 +7,7 @@ import {
   squareMetres,
   unknown,
 } from '../../measure/index.ts'
-import type { Corner, ForeAndAftSail, Sail, SquareSail } from '../../rig/index.ts'
+import type { Corner, ForeAndAftSail, Sail, SquareSail, Studdingsail } from '../../rig/index.ts'
 import { edgesCross, type PlaneFigure, polygonFigure } from './polygon.ts'
 
 /** What is reckoned of one sail: the area of its flat outline, and the centroid of that area. */
@@ -24,6 +24,8 @@ export function sailFigures(sail: Sail): SailFigures {
       return squareFigures(sail)
     case 'fore-and-aft':
       return foreAndAftFigures(sail)
+    case 'studdingsail':
+      return studdingsailFigures(sail)
   }
 }
 
@@ -81,6 +83,18 @@ function foreAndAftFigures(sail: ForeAndAftSail): SailFigures {
     return neither(`Two edges of the ${sail.name} cross: its corners are out of order.`)
   const figure = polygonFigure(corners)
   return figure ? both(figure) : neither(`The corners of the ${sail.name} lie in one line.`)
+}
+
+/** Of one of the two, which lies athwart; the centroid of both together is on the centreline. */
+function studdingsailFigures({ name, x, corners }: Studdingsail): SailFigures {
+  if (x === undefined || corners.length < 4) return neither(`The ${name} is not given all its corners.`)
+  const places = corners.map(({ at }) => point3(at.y, 0, at.z))
+  if (!places.every(at => isMeasurable(at.x) && isMeasurable(at.z)))
+    return neither(`The ${name} has a measure too large to reckon with.`)
+  if (edgesCross(places)) return neither(`Two edges of the ${name} cross: its corners are out of order.`)
+  const figure = polygonFigure(places)
+  if (!figure) return neither(`The corners of the ${name} lie in one line.`)
+  return { area: known(squareMetres(figure.area)), centroid: known(point3(x, 0, figure.centroid.z)) }
 }
 
 function cornersFault(sail: ForeAndAftSail): string | undefined {

@@ -1,0 +1,37 @@
+import { type Figure, type Kilograms, kilograms, workedFrom } from '../../measure/index.ts'
+import type { Sail } from '../../rig/index.ts'
+import type { SailFigures } from './area.ts'
+import { canvasWeight } from './canvas.ts'
+
+/** What a sail weighs dry: its area in canvas of the number it is taken to be made of. */
+export const clothMass = (sail: Sail, { area }: SailFigures, canvas: string): Figure<Kilograms> =>
+  workedFrom([area, canvasWeight(canvas, canvasNumber(sail))], (area, weight) => kilograms(area * weight))
+
+/**
+ * The number of canvas a sail is taken to be made of: 1 to 3 for courses, topsails and storm sails, lighter for jibs,
+ * staysails, topgallants and royals (New International Encyclopaedia, "Canvas"; W. H. Smyth, The Sailor's Word-Book,
+ * 1867). Which of them is ours: common practice, no source.
+ */
+export function canvasNumber(sail: Sail): number {
+  if (/\bstorm\b/.test(sail.name) || sail.class === 'lower topsail') return 1
+  if (heavy.has(sail.class)) return 2
+  return middling.has(sail.class) ? 4 : 6
+}
+
+const heavy = new Set<Sail['class']>([
+  'course',
+  'topsail',
+  'upper topsail',
+  'square sail',
+  'gaff sail',
+  'lugsail',
+  'lateen sail',
+  'fore-and-aft sail',
+])
+const middling = new Set<Sail['class']>([
+  'topgallant',
+  'lower topgallant',
+  'upper topgallant',
+  'headsail',
+  'staysail',
+])
