@@ -1,5 +1,6 @@
 import type { Evolution, Phase, Rig, Sail } from '../rig/index.ts'
 import { answersOf, belayedWhere, dealsOf, type Slack, slackAfter } from './answers.ts'
+import { asLed } from './as-led.ts'
 import { type CalledLine, folded } from './called.ts'
 import { phaseHands } from './hands.ts'
 import type { Answer, Freed, Order, OrderPhase } from './order.ts'
@@ -27,7 +28,8 @@ function workingOrder(rig: Rig, sail: Sail, evolution: Evolution): Order {
   const silentOnCautions = evolution.phases.every(phase => phase.cautions.length === 0)
   const phases: OrderPhase[] = []
   let slack: readonly Slack[] = []
-  for (const [index, phase] of evolution.phases.entries()) {
+  for (const [index, said] of evolution.phases.entries()) {
+    const phase = asLed(rig, said)
     const step = orderPhase(rig, phase, index + 1, slack)
     slack = step.slack
     const cautions = silentOnCautions ? cautionsCalledFor(rig, sail, step.phase) : phase.cautions

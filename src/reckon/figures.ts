@@ -8,11 +8,11 @@ import { balanceOf, type Lead, type SailFigures, sailFigures } from './sails/ind
 export interface Figures {
   /** By the sail's key, one for every sail of the rig, in the order of the text. */
   readonly sails: ReadonlyMap<string, SailFigures>
-  /** Of all sails; unknown as soon as one sail is. */
+  /** Of all plain sail, studdingsails left out; unknown as soon as one sail is. */
   readonly total: Figure<SquareMetres>
   readonly square: Figure<SquareMetres>
   readonly foreAndAft: Figure<SquareMetres>
-  /** Of all sails set together. */
+  /** Of all plain sail set together. */
   readonly centreOfEffort: Figure<Point3>
   readonly lead: Figure<Lead>
   /** Of every line, by its address. */
@@ -23,7 +23,9 @@ export interface Figures {
 export function reckon(rig: Rig): Figures {
   const sails = new Map(rig.sails.map(sail => [sail.name, sailFigures(sail)]))
   const names = (kind?: Sail['kind']) =>
-    rig.sails.filter(sail => !kind || sail.kind === kind).map(sail => sail.name)
+    rig.sails
+      .filter(sail => (kind ? sail.kind === kind : sail.kind !== 'studdingsail'))
+      .map(sail => sail.name)
   const all = balanceOf(rig, { sails }, names())
   return {
     sails,

@@ -46,6 +46,11 @@ export interface Line {
   readonly lead: readonly LeadPoint[]
   /** Why the lead is empty or stops short, where it does. */
   readonly leadUnknown: string | undefined
+  /**
+   * Which way a haul swings the yardarm that a brace is fast to, as its lead goes: aft as a rule, forward on the main of
+   * a brig. Undefined of any other line, and where the lead can't be told.
+   */
+  readonly swings: 'aft' | 'forward' | undefined
   /** Stated travel of the load, where the text states one. */
   readonly travel: Metres | undefined
   /** Length it is cut to, where the text states one: compared with what its lead asks for, never reckoned with. */

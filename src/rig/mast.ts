@@ -16,6 +16,8 @@ export interface Mast {
   readonly sections: readonly MastSection[]
   /** Tops and crosstrees, from the deck up. */
   readonly platforms: readonly Platform[]
+  /** False where the text says that it stands without shrouds, by its partners alone. */
+  readonly hasShrouds: boolean
   readonly conjectural: boolean
   readonly span: Span
 }

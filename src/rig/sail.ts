@@ -89,4 +89,25 @@ export interface Corner {
   readonly at: Point3
 }
 
-export type Sail = SquareSail | ForeAndAftSail
+/**
+ * Two light sails, one a side, set outside a square sail: head to a yardarm, tack to the end of a boom. They hang in the
+ * plane x = `x`; told of the starboard one.
+ */
+export interface Studdingsail extends AnySail {
+  readonly kind: 'studdingsail'
+  readonly class: 'studdingsail'
+  /** Name of the yard whose arms its halyards lead through. */
+  readonly yard: string | undefined
+  /** Name of the boom its tack is hauled out to. */
+  readonly on: readonly string[]
+  readonly x: Metres | undefined
+  /** In order round the sail: clew, tack, outer head, inner head; those the text gives. */
+  readonly corners: readonly StuddingsailCorner[]
+}
+
+export interface StuddingsailCorner {
+  readonly name: 'clew' | 'tack' | 'outer head' | 'inner head'
+  readonly at: Point3
+}
+
+export type Sail = SquareSail | ForeAndAftSail | Studdingsail

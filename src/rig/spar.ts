@@ -26,7 +26,7 @@ export interface Yard extends AnySpar {
 
 /**
  * A spar that lies along the ship, from its inner end to its outer end, as when the sail is set. A slung yard is
- * a lug's or a lateen's, its inner end the heel; 'spar' is any other, as a sprit or a batten.
+ * a lug's or a lateen's, its inner end the heel; 'spar' is any other, as a sprit or a bumkin.
  */
 export interface Boom extends AnySpar {
   readonly kind: 'boom' | 'gaff' | 'bowsprit' | 'slung yard' | 'spar'
@@ -40,4 +40,14 @@ export interface Boom extends AnySpar {
   readonly reefs: readonly Metres[]
 }
 
-export type Spar = Yard | Boom
+/** Two light booms, one a side, that lie along a yard and are run out beyond its arms; told of the starboard one. */
+export interface StuddingsailBoom extends AnySpar {
+  readonly kind: 'studdingsail boom'
+  /** Name of the yard. */
+  readonly yard: string
+  /** As run out. */
+  readonly inner: Point3 | undefined
+  readonly outer: Point3 | undefined
+}
+
+export type Spar = Yard | Boom | StuddingsailBoom

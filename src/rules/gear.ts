@@ -38,7 +38,7 @@ export const yardsOf = (rig: Rig): readonly Yard[] => rig.spars.filter(spar => s
  * come down by their own weight and are not braced, nor those of studdingsails.
  */
 export function squareYardsOf(rig: Rig): readonly Yard[] {
-  const others = new Set(rig.sails.flatMap(sail => (sail.kind === 'square' ? [] : sail.on)))
+  const others = new Set(rig.sails.flatMap(sail => (sail.kind === 'fore-and-aft' ? sail.on : [])))
   return yardsOf(rig).filter(({ name }) => !others.has(name) && !name.includes('studding'))
 }
 

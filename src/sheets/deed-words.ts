@@ -9,7 +9,7 @@ export function deedWords(line: Line): string {
   if (!deed) return ''
   const verb = printedVerb(line, deed.verb)
   const onItsArm = line.side !== undefined && deed.object === 'yard'
-  if (onItsArm && verb === 'swings') return join('swings its arm', deed.direction ?? armGoes(line))
+  if (onItsArm && verb === 'swings') return join('swings its arm', deed.direction ?? line.swings)
   if (onItsArm && verb === 'cocks') return join('cocks its arm', deed.direction ?? 'up')
   if (verb === 'swings' && line.side !== undefined)
     return join(`swings the ${deed.object}`, `to ${line.side}`)
@@ -32,13 +32,6 @@ export function haulBrings(line: Line, rig: Rig): string {
 function printedVerb(line: Line, verb: string): string {
   if (verb !== 'raises') return verb
   return line.function === 'hoists' ? 'hoists' : 'lifts'
-}
-
-/** Whether a brace brings its arm aft or forward: by where its first block from the yard stands. */
-function armGoes(line: Line): string | undefined {
-  const [arm, block] = line.lead.slice(-2).reverse()
-  if (!arm || !block || arm.at.x === block.at.x) return undefined
-  return block.at.x > arm.at.x ? 'aft' : 'forward'
 }
 
 function wayToSpar(line: Line, sail: Sail, object: string): string | undefined {

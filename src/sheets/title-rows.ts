@@ -13,6 +13,10 @@ export interface TitleRow {
   readonly isPart?: boolean
 }
 
+/** What a sum of areas is of: studdingsails, set for a fair wind only, are left out of it. */
+export const allSail = ({ sails }: Pick<Rig, 'sails'>): string =>
+  sails.some(sail => sail.kind === 'studdingsail') ? 'all plain sail' : 'all sail'
+
 /** Area of all sail, of square sail and of fore-and-aft sail, and how many sails. */
 export function sailRows(rig: Rig, figures: Figures): readonly TitleRow[] {
   if (rig.sails.length === 0) return [{ label: 'Sails', value: 'none recorded' }]
@@ -27,7 +31,10 @@ export function sailRows(rig: Rig, figures: Figures): readonly TitleRow[] {
         ]
       : []
   return [
-    { label: 'Sail, all', value: areaFigure(figures.total, rig.vessel) },
+    {
+      label: allSail(rig) === 'all sail' ? 'Sail, all' : 'Plain sail',
+      value: areaFigure(figures.total, rig.vessel),
+    },
     ...part('square', 'square'),
     ...part('fore-and-aft', 'fore-and-aft'),
     { label: 'Sails', value: String(rig.sails.length) },

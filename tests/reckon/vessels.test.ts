@@ -17,7 +17,8 @@ describe.each(vessels)('%s: every sail against her table', vessel => {
   test.each(rows(vessel, 'sails').map(row => [row.sail ?? '', row] as const))('%s', (name, row) => {
     const sail = rig.sailAt.get(name)
     const { area, centroid } = figures.sails.get(name) ?? {}
-    if (!sail || !area?.known || !centroid?.known) throw new Error(`The ${name} is not reckoned.`)
+    if (!sail || sail.kind === 'studdingsail' || !area?.known || !centroid?.known)
+      throw new Error(`The ${name} is not reckoned.`)
     expect(Math.abs(area.value - Number(row.area_m2))).toBeLessThanOrEqual(tolerance.area)
     expect(Math.abs(centroid.value.x - Number(row.ce_x))).toBeLessThanOrEqual(tolerance.x[sail.kind])
     expect(Math.abs(centroid.value.z - Number(row.ce_z))).toBeLessThanOrEqual(tolerance.z)

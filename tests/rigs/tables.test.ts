@@ -243,7 +243,7 @@ function sparStrays(rig: Rig, row: Row): readonly string[] {
     return [...near('head', stay?.from, from), ...near('foot', stay?.to, to)]
   }
   const spar = rig.sparAt.get(name === 'bowsprit and jib-boom' ? 'bowsprit' : name)
-  if (!spar) return [`${name} is missing`]
+  if (!spar || spar.kind === 'studdingsail boom') return [`${name} is missing`]
   return [
     ...sparEnds(spar, near, from, to),
     ...same('metres long', spar.length, number(row, 'length_m')),
@@ -278,7 +278,7 @@ function cut(sail: Sail): Record<string, unknown> {
   return {
     class: sail.class,
     on: sail.on,
-    sheetedTo: sail.sheetedTo,
+    sheetedTo: sail.kind === 'fore-and-aft' ? sail.sheetedTo : undefined,
     shape: Object.fromEntries(sail.corners.map(({ name, at }) => [name, [at.x, at.z].map(toCentimetres)])),
   }
 }

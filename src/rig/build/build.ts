@@ -21,7 +21,7 @@ import { buildMast } from './mast.ts'
 import { buildRails } from './rail.ts'
 import { buildSail } from './sail.ts'
 import { finding, type Say, unknownName } from './say.ts'
-import { buildSpar } from './spar.ts'
+import { buildSpars } from './spar.ts'
 import { buildStation } from './station.ts'
 import { buildStay } from './stay.ts'
 import { judgeClauses } from './suits.ts'
@@ -58,7 +58,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
   const gears = buildGears(pages, say)
   const masts = once(entriesOf(pages, 'masts', 'mast', say), 'mast', say).map(buildMast)
   const sparEntries = once(entriesOf(pages, 'spars', 'spar', say), 'spar', say)
-  const spars = sparEntries.flatMap(one => buildSpar(one, masts, say) ?? [])
+  const spars = buildSpars(sparEntries, masts, say)
   const standing = once(entriesOf(pages, 'stays', 'stay', say), 'stay', say).map(one => buildStay(one, masts))
   const deck = blocksOf(pages, 'deck').flatMap(one => buildDeckThings(one, say))
   const around: Surroundings = {

@@ -30,6 +30,7 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
   const belay = berth && belayingPoint(rails, berth)
   const deed = deedOf(hung, finishing)
   const labels = labelsOf(hung)
+  const led = leadOf(hung, belay, finishing.around)
   return {
     address: hung.address,
     pairKey: hung.pairKey,
@@ -48,7 +49,8 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     hands: line.hands,
     counterparts: counterpartsOf(hung, finishing),
     answeredBy: line.answeredBy,
-    ...leadOf(hung, belay, finishing.around),
+    ...led,
+    swings: swingOf(deed, led),
     travel: line.travels === undefined ? undefined : metres(line.travels),
     cut: line.cut === undefined ? undefined : metres(line.cut),
     shifts: line.shifts,
@@ -80,7 +82,8 @@ function horseOf({ line: { horse } }: Hung, { around, say }: Finishing): string 
 function hostOf({ hanging }: Hung): Line['host'] {
   if (!hanging) return undefined
   const { kind, name } = hanging.host
-  return { kind: kind === 'square' || kind === 'fore-and-aft' ? 'sail' : 'spar', name }
+  const isSail = kind === 'square' || kind === 'fore-and-aft' || kind === 'studdingsail'
+  return { kind: isSail ? 'sail' : 'spar', name }
 }
 
 function labelsOf({ line, label, hanging, mast }: Hung): Pick<Line, 'label' | 'labelOnMast' | 'labelOnSail'> {
@@ -110,6 +113,17 @@ function deedOf(hung: Hung, { around }: Finishing): LineDeed | undefined {
   const on = deed.on && ground.thing(nameKey(deed.on.words)) !== undefined
   const found = deed.on ? on === true : ground.thing(object) !== undefined
   return { verb: deed.deed, object, direction: deed.direction, found }
+}
+
+/** Hauling draws the yardarm toward the last block before it, whatever the brace is called. */
+function swingOf(
+  deed: LineDeed | undefined,
+  { lead, leadUnknown }: Pick<Line, 'lead' | 'leadUnknown'>,
+): Line['swings'] {
+  const [block, arm] = lead.slice(-2)
+  if (deed?.verb !== 'swings' || !deed.object.endsWith('yard') || leadUnknown !== undefined) return undefined
+  if (!block || !arm || block.at.x === arm.at.x) return undefined
+  return block.at.x > arm.at.x ? 'aft' : 'forward'
 }
 
 const kinds = [

@@ -1,7 +1,7 @@
 import { metres, type Point3, point3, radians } from '../../measure/index.ts'
-import { nameKey, type Statement } from '../../syntax/index.ts'
+import { type Name, nameKey, type Statement } from '../../syntax/index.ts'
 import { type Mast, type MastSection, onMast, type Platform } from '../mast.ts'
-import { clause, isConjectural } from './clauses.ts'
+import { clause, clausesOf, isConjectural } from './clauses.ts'
 import { coordinates } from './place.ts'
 import { capitalised } from './say.ts'
 
@@ -19,6 +19,7 @@ export function buildMast(entry: Statement): Mast {
     yardsForward: metres(yards === undefined ? 0 : -yards),
     sections: [],
     platforms: [],
+    hasShrouds: !clausesOf(entry, 'without').some(({ names }) => names.some(isShrouds)),
     conjectural: isConjectural(entry),
     span: entry.name?.span ?? entry.span,
   }
@@ -26,6 +27,8 @@ export function buildMast(entry: Statement): Mast {
   const sections = entry.block.filter(one => one.name && !platformKind(one))
   return { ...mast, sections: sectionsOf(mast, sections), platforms: platforms.flatMap(platformOf) }
 }
+
+const isShrouds = ({ words }: Name) => nameKey(words) === 'shrouds'
 
 function footOf(entry: Statement): Point3 | undefined {
   const { x, z } = coordinates(clause(entry, 'stepped')?.place.steps ?? [], 0)

@@ -1,7 +1,15 @@
 import { metres, type Point3, point3 } from '../../measure/index.ts'
 import { type Name, nameKey, type Statement } from '../../syntax/index.ts'
 import { nearest } from '../../text/index.ts'
-import type { Corner, ForeAndAftSail, Reef, Sail, SquareSail } from '../sail.ts'
+import type {
+  Corner,
+  ForeAndAftSail,
+  Reef,
+  Sail,
+  SquareSail,
+  Studdingsail,
+  StuddingsailCorner,
+} from '../sail.ts'
 import { clause, isConjectural } from './clauses.ts'
 import { mastOf, sectionKey } from './mast.ts'
 import { coordinates } from './place.ts'
@@ -43,9 +51,11 @@ export function buildSail(entry: Statement, around: Surroundings, say: Say): Sai
   if (square) return squareSail(entry, name, square, around, say)
   const foreAndAft = foreAndAftClasses.find(one => one === words)
   if (foreAndAft) return foreAndAftSail(entry, name, foreAndAft, around, say)
+  if (words === 'studdingsail') return studdingsail(entry, name, around, say)
   const kinds = [
     ...squareClasses.map(one => (one === 'square sail' ? one : `square ${one}`)),
     ...foreAndAftClasses,
+    'studdingsail',
   ]
   say(
     said
@@ -166,12 +176,7 @@ function foreAndAftSail(
   around: Surroundings,
   say: Say,
 ): ForeAndAftSail {
-  const on = (clause(entry, 'on')?.names ?? []).filter(one => {
-    const there = isThere(one, around)
-    if (!there) say(unknownName('stay, spar or mast', one, bearerNames(around)))
-    return there
-  })
-  if (!clause(entry, 'on')) say(noSpar(name, undefined, 'stay or spar', around))
+  const keys = thereOf(entry, name, around, say)
   const sheeted = clause(entry, 'sheeted')?.to
   const sheetedTo = sheeted && around.spars.get(nameKey(sheeted.words))
   if (sheeted && !sheetedTo) say(unknownName('spar', sheeted, around.spars.keys()))
@@ -179,7 +184,6 @@ function foreAndAftSail(
     const at = cornerAt(particular(entry, corner))
     return at ? [{ name: corner, at }] : []
   })
-  const keys = on.map(one => nameKey(one.words))
   const bearer = keys.map(key => around.spars.get(key)?.mast).find(Boolean)
   const hung = corners.find(({ name: corner }) => corner === 'head' || corner === 'throat')?.at
   const stay = keys.map(key => around.stays.get(key)?.from).find(Boolean)
@@ -192,6 +196,42 @@ function foreAndAftSail(
     sheetedTo: sheetedTo?.name,
     corners,
   }
+}
+
+const studdingsailCorners = ['clew', 'tack', 'outer head', 'inner head'] as const
+
+/** 'fore topmast studdingsail, studdingsail on fore upper topsail yard and fore topmast studdingsail boom'. */
+function studdingsail(entry: Statement, name: Name, around: Surroundings, say: Say): Studdingsail {
+  const on = thereOf(entry, name, around, say)
+  const yard = on.map(key => around.spars.get(key)).find(spar => spar?.kind === 'yard')
+  const x = yard?.middle && metres(yard.middle.x - beforeYard)
+  const corners = studdingsailCorners.flatMap((corner): StuddingsailCorner[] => {
+    const { y, z } = coordinates(clause(particular(entry, corner) ?? entry, 'coords')?.steps ?? [], 1)
+    return x === undefined || y === undefined || z === undefined
+      ? []
+      : [{ name: corner, at: point3(x, y, z) }]
+  })
+  return {
+    ...common(entry, name),
+    kind: 'studdingsail',
+    class: 'studdingsail',
+    mast: yard?.mast ?? mastOf(name.words, undefined, around.masts)?.name,
+    yard: yard?.name,
+    on: on.filter(key => key !== yard?.name),
+    x,
+    corners,
+  }
+}
+
+/** Keys of the stays, spars and masts that a sail says it is set on, each of them there. */
+function thereOf(entry: Statement, name: Name, around: Surroundings, say: Say): readonly string[] {
+  const on = (clause(entry, 'on')?.names ?? []).filter(one => {
+    const there = isThere(one, around)
+    if (!there) say(unknownName('stay, spar or mast', one, bearerNames(around)))
+    return there
+  })
+  if (!clause(entry, 'on')) say(noSpar(name, undefined, 'stay or spar', around))
+  return on.map(one => nameKey(one.words))
 }
 
 function isThere({ words }: Name, around: Surroundings): boolean {

@@ -1,16 +1,31 @@
 import { kilograms, metres, type Point3, point3 } from '../../measure/index.ts'
 import { nameKey, type Statement } from '../../syntax/index.ts'
 import { type Mast, onMast } from '../mast.ts'
-import type { Boom, Spar, Yard } from '../spar.ts'
+import type { Boom, Spar, StuddingsailBoom, Yard } from '../spar.ts'
 import { clause, isConjectural } from './clauses.ts'
 import { mastOf } from './mast.ts'
 import { coordinates } from './place.ts'
-import { capitalised, finding, type Say } from './say.ts'
+import { capitalised, finding, type Say, unknownName } from './say.ts'
 
-const kinds = ['yard', 'boom', 'gaff', 'bowsprit', 'spar'] as const
+const kinds = ['yard', 'studdingsail boom', 'boom', 'gaff', 'bowsprit', 'spar'] as const
+
+/** The spars of a text. A boom that lies along a yard is said after it. */
+export function buildSpars(entries: readonly Statement[], masts: readonly Mast[], say: Say): readonly Spar[] {
+  const spars: Spar[] = []
+  for (const entry of entries) {
+    const spar = buildSpar(entry, masts, spars, say)
+    if (spar) spars.push(spar)
+  }
+  return spars
+}
 
 /** A spar from its entry; the last word of its name says what it is, unless that is said after a comma. */
-export function buildSpar(entry: Statement, masts: readonly Mast[], say: Say): Spar | undefined {
+function buildSpar(
+  entry: Statement,
+  masts: readonly Mast[],
+  spars: readonly Spar[],
+  say: Say,
+): Spar | undefined {
   if (!entry.name) return undefined
   const key = nameKey(entry.name.words)
   const said = clause(entry, 'class')
@@ -20,13 +35,78 @@ export function buildSpar(entry: Statement, masts: readonly Mast[], say: Say): S
     say(
       finding('name/what-is-it', span, `The last word of "${words}" doesn't say what spar it is.`, {
         remedy:
-          'Let the name end with yard, boom, gaff or bowsprit, as in "fore topsail yard"; or say it after a comma, as in "third batten, spar".',
+          'Let the name end with yard, boom, gaff or bowsprit, as in "fore topsail yard"; or say it after a comma, as in "mizzen sprit, spar".',
       }),
     )
     return undefined
   }
+  if (kind === 'studdingsail boom') return studdingsailBoom(entry, key, spars, say)
   if (kind !== 'yard') return boomOf(entry, key, kind, masts)
-  return clause(entry, 'fromTo') ? boomOf(entry, key, 'slung yard', masts) : yardOf(entry, key, masts)
+  return clause(entry, 'fromTo')
+    ? boomOf(entry, key, 'slung yard', masts)
+    : yardOf(entry, key, mastOfYard(entry, key, masts, say))
+}
+
+/** The mast a yard says it is on, else the one whose word its name begins with. */
+function mastOfYard(entry: Statement, key: string, masts: readonly Mast[], say: Say): Mast | undefined {
+  const [said] = clause(entry, 'on')?.names ?? []
+  const mast = said
+    ? masts.find(one => [one.name, one.word].includes(nameKey(said.words)))
+    : mastOf(key, undefined, masts)
+  const names = masts.map(one => one.name)
+  if (said && !mast) say(unknownName('mast', said, names, [key]))
+  else if (!mast && entry.name && masts.length > 0) {
+    say(
+      finding('yard/no-mast', entry.name.span, `It isn't said which mast the ${entry.name.words} crosses.`, {
+        aboard: 'A yard without a mast has no place, and neither has its sail.',
+        remedy: `Say "on ${names[0]}", or begin its name with the mast's word.`,
+        explains: [key],
+      }),
+    )
+  }
+  return mast
+}
+
+/** 'fore topmast studdingsail boom, on fore yard to 13.80 m out, 9.40 m long'. */
+function studdingsailBoom(
+  entry: Statement,
+  name: string,
+  spars: readonly Spar[],
+  say: Say,
+): StuddingsailBoom | undefined {
+  const [on] = clause(entry, 'on')?.names ?? []
+  const yards = spars.filter((spar): spar is Yard => spar.kind === 'yard')
+  const yard = on && yards.find(one => one.name === nameKey(on.words))
+  if (!yard) {
+    const names = yards.map(one => one.name)
+    say(
+      on
+        ? unknownName('yard above', on, names, [name])
+        : finding(
+            'sail/bent-to-nothing',
+            entry.name?.span ?? entry.span,
+            `It isn't said what yard the ${name} lies along.`,
+            {
+              remedy: 'Say "on" and the yard, as in "on fore yard to 13.80 m out".',
+              explains: [name],
+            },
+          ),
+    )
+    return undefined
+  }
+  const length = clause(entry, 'long')?.measure.value
+  const end = coordinates(clause(entry, 'leadTo')?.place.steps ?? [], 1).y
+  const at = (y: number | undefined) =>
+    y === undefined || !yard.middle ? undefined : point3(yard.middle.x, y, yard.middle.z)
+  return {
+    ...common(entry, name),
+    kind: 'studdingsail boom',
+    mast: yard.mast,
+    length: length === undefined ? undefined : metres(length),
+    yard: yard.name,
+    inner: at(end === undefined || length === undefined ? undefined : end - length),
+    outer: at(end),
+  }
 }
 
 const kindIn = (words: string) =>
@@ -46,8 +126,7 @@ function common(entry: Statement, name: string) {
   }
 }
 
-function yardOf(entry: Statement, name: string, masts: readonly Mast[]): Yard {
-  const mast = mastOf(name, undefined, masts)
+function yardOf(entry: Statement, name: string, mast: Mast | undefined): Yard {
   const hoist = clause(entry, 'hoistsFrom')
   const height = hoist ? (hoist.to ?? hoist.from).value : clause(entry, 'fixed')?.step.measure.value
   const lowered = hoist?.from.value ?? height

@@ -6,11 +6,13 @@ type ClauseKind = Clause['kind']
 /** Which clauses suit which statement. The parser takes any clause anywhere; one out of place is told here. */
 const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
   fact: ['coords', 'measure', 'muster', 'in', 'label', 'date', 'fromTo', 'count', 'at'],
-  mast: ['like', 'stepped', 'raked', 'yards', 'called', 'short', 'thick', 'conjectural'],
+  mast: ['like', 'stepped', 'raked', 'yards', 'without', 'called', 'short', 'thick', 'conjectural'],
   section: ['leadTo', 'thick', 'doubled', 'wide', 'coords', 'at', 'conjectural'],
   spar: [
     'like',
     'class',
+    'on',
+    'leadTo',
     'reefs',
     'long',
     'thick',

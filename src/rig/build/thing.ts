@@ -1,8 +1,8 @@
 import { type Figure, known, type Point3, point3, unknown } from '../../measure/index.ts'
 import type { DeckThing } from '../deck.ts'
 import type { Mast } from '../mast.ts'
-import type { ForeAndAftSail, Sail, SquareSail } from '../sail.ts'
-import type { Boom, Spar } from '../spar.ts'
+import type { ForeAndAftSail, Sail, SquareSail, Studdingsail } from '../sail.ts'
+import type { Boom, Spar, StuddingsailBoom } from '../spar.ts'
 import type { Stay } from '../stay.ts'
 import { sectionKey } from './mast.ts'
 import type { Thing } from './place.ts'
@@ -76,7 +76,7 @@ function yardarmThing(spar: Spar | undefined, outward: number): Figure<Thing> | 
 
 type Edge = SquareSail['head']
 
-const unsized = (sail: SquareSail) => unknown(`the size of the ${sail.name} is not given`)
+const unsized = (sail: Sail) => unknown(`the size of the ${sail.name} is not given`)
 
 function edge(sail: SquareSail, width: Edge): Figure<Thing> {
   if (sail.x === undefined || !width) return unsized(sail)
@@ -235,6 +235,40 @@ function boomThing(boom: Boom | undefined, gaff: Boom | undefined, key: string):
   }
 }
 
+/** The things of a studdingsail's gear: its corners, the yardarm it hoists to, and the end of its boom; all on the line's own side. */
+export function studdingsailThings(sail: Studdingsail, around: Surroundings): FindThing {
+  const yard = around.spars.get(sail.yard ?? '')
+  const boom = sail.on.map(name => around.spars.get(name)).find(spar => spar?.kind === 'studdingsail boom')
+  return (key, outward) => {
+    const here = sail.corners.find(one => one.name === key)
+    if (here) return known({ at: { ...here.at, y: here.at.y * outward } as Point3 })
+    switch (key) {
+      case 'clew':
+      case 'tack':
+      case 'outer head':
+      case 'inner head':
+        return unsized(sail)
+      case 'yard':
+        return yardThing(yard)
+      case 'yardarm':
+        return yardarmThing(yard, outward)
+      default:
+        return boom && studdingsailBoomThing(boom, key, outward)
+    }
+  }
+}
+
+function studdingsailBoomThing(
+  boom: StuddingsailBoom,
+  key: string,
+  outward: number,
+): Figure<Thing> | undefined {
+  const [point, what] =
+    key === 'boom' ? [boom.inner, 'heel'] : key === 'boom end' ? [boom.outer, 'end'] : [undefined, undefined]
+  if (what === undefined) return undefined
+  return at(point && point3(point.x, point.y * outward, point.z), `${what} of the ${boom.name}`)
+}
+
 /** The things of a spar that carries gear of its own: a yard without sail, a boom, a gaff. */
 export function sparThings(spar: Spar, around: Surroundings): FindThing {
   const mast = around.masts.find(one => one.name === spar.mast)
@@ -242,6 +276,9 @@ export function sparThings(spar: Spar, around: Surroundings): FindThing {
     if (spar.kind === 'yard') {
       if (key === 'yard') return yardThing(spar)
       if (key === 'yardarm') return yardarmThing(spar, outward)
+    } else if (spar.kind === 'studdingsail boom') {
+      const end = studdingsailBoomThing(spar, key, outward)
+      if (end) return end
     } else {
       const ends =
         boomThing(spar.kind === 'boom' ? spar : undefined, spar.kind === 'gaff' ? spar : undefined, key) ??
@@ -274,6 +311,8 @@ export function shipThings(around: Surroundings): FindThing {
     const [, owner = '', part = ''] = /^(.*) (end|heel|jaws|yardarm|head|foot|cap|truck)$/.exec(key) ?? []
     const spar = around.spars.get(owner)
     if (spar?.kind === 'yard' && part === 'yardarm') return yardarmThing(spar, outward)
+    if (spar?.kind === 'studdingsail boom')
+      return studdingsailBoomThing(spar, part === 'end' ? 'boom end' : 'boom', outward)
     if (spar && spar.kind !== 'yard') {
       if (part === 'heel') return at(spar.inner, `heel of the ${spar.name}`)
       return boomThing(spar, spar, part === 'end' ? 'gaff end' : part)
@@ -307,6 +346,8 @@ export function thingsOf(host: Sail | Spar, around: Surroundings): FindThing {
       return squareThings(host, around)
     case 'fore-and-aft':
       return foreAndAftThings(host, around)
+    case 'studdingsail':
+      return studdingsailThings(host, around)
     default:
       return sparThings(host, around)
   }

@@ -28,7 +28,7 @@ export function shipOutline(
     return steps ? [{ sail, steps, isSolid: solid.has(sail.name) }] : []
   })
   const foreAndAft = sails.filter(({ sail, isSolid }) => sail.kind === 'fore-and-aft' && !isSolid)
-  const squares = sails.filter(({ sail, isSolid }) => sail.kind === 'square' && !isSolid)
+  const squares = sails.filter(({ sail, isSolid }) => sail.kind !== 'fore-and-aft' && !isSolid)
   const own = sails.filter(({ isSolid }) => isSolid)
   return [
     ...stayLines(rig, view),
@@ -73,6 +73,8 @@ function viewFor(rig: Rig, { width, waterline, height }: OutlineRoom): View | un
 }
 
 function sailCorners(sail: Sail): readonly Corner[] | undefined {
+  if (sail.kind === 'studdingsail')
+    return sober(sail.corners.map(({ at }) => ({ x: at.x - at.y * braced, z: at.z })))
   if (sail.kind === 'fore-and-aft')
     return sail.corners.length > 2 ? sober(sail.corners.map(corner => corner.at)) : undefined
   const { x, head, foot } = sail

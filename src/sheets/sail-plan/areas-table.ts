@@ -9,6 +9,7 @@ import { areaWords } from '../measure-words.ts'
 import { type Rect, rect } from '../plane.ts'
 import { plateType } from '../plate-type.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { allSail } from '../title-rows.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
 import { run } from './strokes.ts'
 
@@ -144,7 +145,7 @@ function rowsOf(rig: Rig, figures: Figures): readonly Row[] {
     ...rest,
     {
       area: total,
-      name: figures.total.known ? 'all sail' : 'all sail: not known',
+      name: figures.total.known ? allSail(rig) : `${allSail(rig)}: not known`,
       isSum: true,
       begins: false,
     },

@@ -20,7 +20,10 @@ export function seams(drawn: SailShape, view: View): readonly Mark[] {
   // Under 1.2 mm on paper seams would close up to a tone: then every second, fourth, eighth is drawn.
   const spacing = step * 2 ** Math.max(0, Math.ceil(Math.log2(1.2 / step)))
   const count = Math.min(300, Math.ceil(reach / spacing))
-  const pen: Pen = { ink: sail.kind === 'square' ? ink.squareCloth : ink.foreAndAftCloth, width: weight.a }
+  const pen: Pen = {
+    ink: sail.kind !== 'fore-and-aft' ? ink.squareCloth : ink.foreAndAftCloth,
+    width: weight.a,
+  }
   const across = { x: -direction.y, y: direction.x }
   const start = seamStart(drawn)
   return Array.from({ length: 2 * count + 1 }, (_, i) => i - count).flatMap(i => {
@@ -41,14 +44,14 @@ function clothDirection({ sail, edges }: SailShape): Point {
     edges.find(edge => edge.name === 'leech'),
     edges.find(edge => edge.name === 'foot'),
   ]
-  if (sail.kind === 'square' && head && foot) return unit(middleOf(head.curve), middleOf(foot.curve))
+  if (sail.kind !== 'fore-and-aft' && head && foot) return unit(middleOf(head.curve), middleOf(foot.curve))
   return leech ? unit(leech.curve[0], leech.curve[3]) : { x: 0, y: 1 }
 }
 
 function seamStart({ sail, edges, centroid }: SailShape): Point {
-  const edge = edges.find(({ name }) => name === (sail.kind === 'square' ? 'head' : 'leech'))
+  const edge = edges.find(({ name }) => name === (sail.kind !== 'fore-and-aft' ? 'head' : 'leech'))
   if (!edge) return centroid
-  return sail.kind === 'square' ? middleOf(edge.curve) : edge.curve[0]
+  return sail.kind !== 'fore-and-aft' ? middleOf(edge.curve) : edge.curve[0]
 }
 
 const tablingInside = 0.55

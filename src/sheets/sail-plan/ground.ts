@@ -11,7 +11,7 @@ export const foreAndAftGround = { ink: ink.foreAndAftSail, opacity: 0.9 } as con
 /** The colour that letters at a point stand on: of the nearest sail there, of the underbody, else of the paper. */
 export function groundAt({ sails, hull, lines }: Ship, point: Point): string {
   const sail = sails.findLast(({ shape }) => isInside(point, shape))
-  if (sail) return groundOf(sail.sail.kind === 'square')
+  if (sail) return groundOf(sail.sail.kind !== 'fore-and-aft')
   const isUnder = hull && lines?.isRecorded && isInside(point, shapeOf(hull.under))
   return isUnder ? ink.belowWater : ink.paper
 }

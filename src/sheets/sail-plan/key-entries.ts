@@ -16,6 +16,8 @@ export interface OnPlan {
   readonly hullByRule: boolean
   readonly hidden: boolean
   readonly conjectural: boolean
+  /** What the areas and the centre of effort are of: 'all sail'. */
+  readonly sum: string
   readonly effort: boolean
   readonly lateral: boolean
 }
@@ -45,7 +47,7 @@ export function keyEntries(on: OnPlan): readonly KeyEntry[] {
       'conjectural, named with a "?"',
       lineSample({ ink: ink.ink, width: weight.c, dash: dash.conjectural }),
     ),
-    ...entry(on.effort, 'CE  centre of effort, all sail', centreSample('upper')),
+    ...entry(on.effort, `CE  centre of effort, ${on.sum}`, centreSample('upper')),
     ...entry(on.lateral, 'CLR  centre of lateral resistance', centreSample('lower')),
   ]
 }

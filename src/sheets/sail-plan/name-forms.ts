@@ -119,7 +119,7 @@ function setName(
 /** The luff of a triangle, read from left to right; undefined for other sails, whose names stand level. */
 function luffOf({ sail, edges, corners }: SailShape): { angle: number; line: Stretch } | undefined {
   const luff = edges.find(({ name }) => name === 'luff')
-  if (sail.kind === 'square' || corners.length !== 3 || !luff) return undefined
+  if (sail.kind !== 'fore-and-aft' || corners.length !== 3 || !luff) return undefined
   const [a, , , b] = luff.curve
   const [from, to] = a.x < b.x || (a.x === b.x && a.y < b.y) ? [a, b] : [b, a]
   return { angle: Math.atan2(to.y - from.y, to.x - from.x), line: [from, to] }

@@ -11,7 +11,7 @@ import { addressOf, figure, run } from './strokes.ts'
 /** A sail's name and area, lettered in a gap of the sail's own ground, or in the sky on a leader. */
 export function nameMarks(name: PlacedName, ruler: Ruler): Mark {
   const { drawn, form, leader } = name
-  const ground = leader ? ink.paper : groundOf(drawn.sail.kind === 'square')
+  const ground = leader ? ink.paper : groundOf(drawn.sail.kind !== 'fore-and-aft')
   const marks = form.lines.flatMap(line => lineMarks(line, name, ground, ruler))
   const patches = marks.filter(mark => mark.kind === 'line')
   const words = marks.filter(mark => mark.kind !== 'line')

@@ -98,7 +98,7 @@ export function placeNames(
 /** Staysails first, then headsails, then the rest by rising area: who has least room chooses first. */
 function inPlacingOrder(drawn: readonly SailShape[], { sails }: Figures): readonly SailShape[] {
   const rank = ({ sail }: SailShape) =>
-    sail.kind === 'square' ? 2 : sail.class === 'staysail' ? 0 : sail.class === 'headsail' ? 1 : 2
+    sail.kind !== 'fore-and-aft' ? 2 : sail.class === 'staysail' ? 0 : sail.class === 'headsail' ? 1 : 2
   const area = ({ sail }: SailShape) => {
     const figure = sails.get(sail.name)?.area
     return figure?.known ? figure.value : 0

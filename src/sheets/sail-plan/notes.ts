@@ -9,7 +9,7 @@ const mostLines = 4
 /** Remarks under the title: how she is drawn, what is by rule and what is not drawn. */
 export function planNotes({ sails, lines, rig }: Ship, ruler: Ruler): readonly string[] {
   const notes = [
-    sails.some(({ sail }) => sail.kind === 'square')
+    sails.some(({ sail }) => sail.kind !== 'fore-and-aft')
       ? 'Yards drawn flat in the plane of the paper'
       : undefined,
     lines && !lines.isRecorded ? 'Hull drawn by rule: her lines are not recorded' : undefined,

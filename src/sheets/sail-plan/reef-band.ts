@@ -23,7 +23,9 @@ export function reefLine(
   const inward = Math.sign(along.x * (middle.y - a.y) - along.y * (middle.x - a.x)) || 1
   const off = depth * metre
   const down =
-    sail.kind === 'square' ? { x: 0, y: off } : { x: -along.y * off * inward, y: along.x * off * inward }
+    sail.kind !== 'fore-and-aft'
+      ? { x: 0, y: off }
+      : { x: -along.y * off * inward, y: along.x * off * inward }
   const reach = distance(a, b) * 2
   const through = [-reach, distance(a, b) + reach].map(far => ({
     x: a.x + along.x * far + down.x,

@@ -8,7 +8,7 @@ import { type Plate, plateFrame, plateOf } from '../plate.ts'
 import type { Setting } from '../setting.ts'
 import type { Mark, Sheet } from '../sheet.ts'
 import { titleBlock } from '../title-block.ts'
-import { counted } from '../title-rows.ts'
+import { allSail, counted } from '../title-rows.ts'
 import { areasTable, tableForm } from './areas-table.ts'
 import { beyondPaper, leftOffFindings } from './beyond-paper.ts'
 import { cartoucheOf, keyOf, nothingDrawn, stripForm } from './corners.ts'
@@ -105,7 +105,7 @@ function sheetOf(
 }
 
 /** What the drawing shows, for those who can't see it. */
-function profileWords({ sails, vessel }: Rig, figures: Figures, scale: number | undefined): string {
+function profileWords(rig: Rig, figures: Figures, scale: number | undefined): string {
   const drawn = scale === undefined ? 'Nothing is drawn to scale.' : `Starboard profile at 1 : ${scale}.`
-  return `${drawn} ${counted(sails.length, 'sail')}, area of all sail ${areaFigure(figures.total, vessel)}.`
+  return `${drawn} ${counted(rig.sails.length, 'sail')}, area of ${allSail(rig)} ${areaFigure(figures.total, rig.vessel)}.`
 }

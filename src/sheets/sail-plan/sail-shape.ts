@@ -56,7 +56,7 @@ export function sailShape(
   ]
   const centroid = figures.centroid.value
   const corners = edges.map(({ curve }) => curve[0])
-  const middleX = sail.kind === 'square' ? mean(corners.map(corner => corner.x)) : undefined
+  const middleX = sail.kind === 'fore-and-aft' ? undefined : mean(corners.map(corner => corner.x))
   const at = view.at(centroid.x, centroid.z)
   return {
     sail,
@@ -82,7 +82,26 @@ interface Place {
 }
 
 function edgesOf(sail: Sail, rig: Rig): readonly Edge[] | undefined {
-  return sail.kind === 'square' ? squareEdges(sail, rig) : foreAndAftEdges(sail, rig)
+  switch (sail.kind) {
+    case 'square':
+      return squareEdges(sail, rig)
+    case 'fore-and-aft':
+      return foreAndAftEdges(sail, rig)
+    case 'studdingsail':
+      return studdingsailEdges(sail)
+  }
+}
+
+/** Turned flat into the paper's plane like its yard: the one on the forward arm is drawn, for both. */
+function studdingsailEdges({
+  corners,
+}: Extract<Sail, { kind: 'studdingsail' }>): readonly Edge[] | undefined {
+  const places = corners.map(({ at }) => ({ x: at.x - at.y, z: at.z as number }))
+  if (places.length < 4 || !places.every(isSoberPoint)) return undefined
+  const names: readonly EdgeName[] = ['foot', 'leech', 'head', 'leech']
+  return places.map(
+    (from, i): Edge => ({ name: names[i] ?? 'leech', from, to: places[(i + 1) % 4] ?? from, bow: none }),
+  )
 }
 
 function squareEdges(sail: Extract<Sail, { kind: 'square' }>, rig: Rig): readonly Edge[] | undefined {

@@ -13,7 +13,7 @@ import type { View } from './view.ts'
  */
 export function sailMarks(drawn: SailShape, view: View): Mark {
   const { sail, steps, corners } = drawn
-  const isSquare = sail.kind === 'square'
+  const isSquare = sail.kind !== 'fore-and-aft'
   const isHeavy = isSquare || corners.length > 3 || sail.class === 'gaff topsail'
   const rope: Pen = {
     ink: ink.ink,

@@ -23,8 +23,8 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
   const { rig, view, lines, hull, sails, edges } = ship
   const spars = (kinds: readonly string[]) =>
     rig.spars.filter(spar => kinds.includes(spar.kind)).flatMap(spar => sparMarks(spar, view))
-  const squares = sails.filter(({ sail }) => sail.kind === 'square')
-  const others = sails.filter(({ sail }) => sail.kind !== 'square')
+  const squares = sails.filter(({ sail }) => sail.kind !== 'fore-and-aft')
+  const others = sails.filter(({ sail }) => sail.kind === 'fore-and-aft')
   const layer = (id: string, title: string, marks: readonly Mark[]): readonly Mark[] =>
     marks.length > 0 ? [thing(id, title, marks)] : []
   return [
@@ -51,7 +51,7 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
       'Square sails',
       squares.map(sail => sailMarks(sail, view)),
     ),
-    ...layer('yards', 'Yards', spars(['yard'])),
+    ...layer('yards', 'Yards', spars(['studdingsail boom', 'yard'])),
     ...layer(
       'fore-and-aft-sails',
       'Fore-and-aft sails',

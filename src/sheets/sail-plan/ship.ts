@@ -44,8 +44,8 @@ export function shipIn(rig: Rig, figures: Figures, view: View): Ship {
 }
 
 function inDrawingOrder(shapes: readonly SailShape[]): readonly SailShape[] {
-  const squares = shapes.filter(({ sail }) => sail.kind === 'square')
-  const others = shapes.filter(({ sail }) => sail.kind !== 'square')
+  const squares = shapes.filter(({ sail }) => sail.kind !== 'fore-and-aft')
+  const others = shapes.filter(({ sail }) => sail.kind === 'fore-and-aft')
   // On paper the bow is to the right and up is less: low means a great y, forward a great x.
   const byHeight = (a: SailShape, b: SailShape) => b.centroid.y - a.centroid.y || b.centroid.x - a.centroid.x
   const byPlace = (a: SailShape, b: SailShape) => b.centroid.x - a.centroid.x || b.centroid.y - a.centroid.y

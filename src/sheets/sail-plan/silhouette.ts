@@ -4,7 +4,7 @@ import type { Point } from '../sheet.ts'
 import type { Silhouette } from './layout.ts'
 import { sectionShapes } from './mast-shape.ts'
 import type { Ship } from './ship.ts'
-import { boomShape, yardShape } from './spar-shape.ts'
+import { sparShape } from './spar-shape.ts'
 import { standingLines } from './standing-lines.ts'
 import type { View } from './view.ts'
 
@@ -37,7 +37,7 @@ export function sparOutlines(
   view: View,
 ): readonly { readonly isYard: boolean; readonly outline: readonly Point[] }[] {
   return spars.flatMap(spar => {
-    const shape = spar.kind === 'yard' ? yardShape(spar, view) : boomShape(spar, view)
+    const shape = sparShape(spar, view)
     return shape ? [{ isYard: spar.kind === 'yard', outline: shape.outline }] : []
   })
 }

@@ -1,4 +1,5 @@
-import type { Boom, Yard } from '../../rig/index.ts'
+import { type Point3, point3 } from '../../measure/index.ts'
+import type { Boom, Spar, StuddingsailBoom, Yard } from '../../rig/index.ts'
 import type { Point } from '../sheet.ts'
 import { soberThickness } from './mast-shape.ts'
 import { isSober, isSoberPoint } from './sober.ts'
@@ -51,8 +52,28 @@ const boomTaper: Readonly<Record<Boom['kind'], readonly (readonly [number, numbe
   ],
 }
 
+/** A spar's outline, or undefined where its geometry is not known. */
+export function sparShape(spar: Spar, view: View): SparShape | undefined {
+  switch (spar.kind) {
+    case 'yard':
+      return yardShape(spar, view)
+    case 'studdingsail boom':
+      return boomShape(flat(spar), view)
+    default:
+      return boomShape(spar, view)
+  }
+}
+
+/** A boom that lies athwart, turned flat into the paper's plane with its yard: out on the forward arm. */
+function flat({ inner, outer, diameter }: StuddingsailBoom): BoomEnds {
+  const turned = (end: Point3 | undefined) => end && point3(end.x - end.y, 0, end.z)
+  return { kind: 'boom', inner: turned(inner), outer: turned(outer), diameter }
+}
+
+type BoomEnds = Pick<Boom, 'kind' | 'inner' | 'outer' | 'diameter'>
+
 /** A yard turned flat into the paper's plane. Undefined where its place or its length is not known. */
-export function yardShape({ middle, length, diameter }: Yard, view: View): SparShape | undefined {
+function yardShape({ middle, length, diameter }: Yard, view: View): SparShape | undefined {
   if (!middle || length === undefined || !isSoberPoint(middle) || !isSober(length) || length <= 0)
     return undefined
   const half = (length / 2) * view.metre
@@ -70,7 +91,7 @@ export function yardShape({ middle, length, diameter }: Yard, view: View): SparS
 }
 
 /** A spar along the ship. Undefined where an end is not known. */
-export function boomShape({ kind, inner, outer, diameter }: Boom, view: View): SparShape | undefined {
+function boomShape({ kind, inner, outer, diameter }: BoomEnds, view: View): SparShape | undefined {
   if (!inner || !outer || !isSoberPoint(inner) || !isSoberPoint(outer)) return undefined
   const length = Math.hypot(outer.x - inner.x, outer.z - inner.z)
   if (length === 0) return undefined

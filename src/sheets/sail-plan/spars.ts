@@ -1,21 +1,21 @@
-import type { Boom, Spar, Yard } from '../../rig/index.ts'
+import type { Spar } from '../../rig/index.ts'
 import { dash, ink, weight } from '../ink.ts'
 import { between } from '../plane.ts'
 import type { Mark, Pen } from '../sheet.ts'
-import { boomShape, type SparShape, yardShape } from './spar-shape.ts'
+import { type SparShape, sparShape } from './spar-shape.ts'
 import { addressOf, disc, figure, run, thing } from './strokes.ts'
 import type { View } from './view.ts'
 
 /** A spar; nothing where its geometry is not known. */
 export function sparMarks(spar: Spar, view: View): readonly Mark[] {
-  const shape = spar.kind === 'yard' ? yardShape(spar, view) : boomShape(spar, view)
+  const shape = sparShape(spar, view)
   if (!shape) return []
   const body = figure(shape.outline, { ink: ink.paper }, sparPen(spar))
-  const fittings = spar.kind === 'yard' ? slings(shape) : boomFittings(spar, shape)
+  const fittings = spar.kind === 'yard' ? slings(shape) : boomFittings(spar.kind, shape)
   return [thing(addressOf('spar', spar.name), spar.label, [body, ...fittings])]
 }
 
-const sparPen = ({ conjectural }: Spar | Yard): Pen => ({
+const sparPen = ({ conjectural }: Spar): Pen => ({
   ink: ink.ink,
   width: weight.c,
   join: 'round',
@@ -37,7 +37,10 @@ function slings({ axis, thickness }: SparShape): readonly Mark[] {
   )
 }
 
-function boomFittings({ kind }: Boom, { axis, thickness, outline }: SparShape): readonly Mark[] {
+function boomFittings(
+  kind: Exclude<Spar['kind'], 'yard'>,
+  { axis, thickness, outline }: SparShape,
+): readonly Mark[] {
   switch (kind) {
     case 'boom':
     case 'gaff':
@@ -47,6 +50,7 @@ function boomFittings({ kind }: Boom, { axis, thickness, outline }: SparShape): 
       return [0.45, 0.72].flatMap(share => bandAcross(axis, outline, share))
     case 'slung yard':
     case 'spar':
+    case 'studdingsail boom':
       return []
   }
 }

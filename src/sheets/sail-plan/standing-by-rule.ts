@@ -10,12 +10,13 @@ import type { View } from './view.ts'
 
 /** Shrouds, backstays and bobstay of a rig that records none, dashed: common practice, no source. */
 export function standingByRule(rig: Rig, hull: HullLines, view: View): readonly Mark[] {
-  const ruled = rig.masts.flatMap(mast => (hasShrouds(mast, rig) ? [] : mastByRule(mast, hull, view)))
+  const ruled = rig.masts.flatMap(mast => (wantsNone(mast, rig) ? [] : mastByRule(mast, hull, view)))
   return [...ruled, ...bobstay(rig, hull, view)]
 }
 
-/** The ruled shrouds of a mast, for whoever draws their chain plates; none where the text records some. */
-function hasShrouds(mast: Mast, { standing }: Rig): boolean {
+/** Whether a mast wants none by rule: the text records some, or says that it has none. */
+function wantsNone(mast: Mast, { standing }: Rig): boolean {
+  if (!mast.hasShrouds) return true
   const foot = mast.foot
   return standing.some(
     (item): item is Shrouds =>

@@ -15,8 +15,8 @@ import { sparOutlines, standingRuns } from './silhouette.ts'
 /** All that the names of sails keep clear of; `furniture` is what else stands on the plate. */
 export function surroundingsOf(ship: Ship, { room }: Plate, furniture: readonly Rect[]): Surroundings {
   const { rig, view, sails, edges, centres, hull } = ship
-  const opaque = sails.filter(({ sail }) => sail.kind !== 'square').map(({ shape }) => shape)
-  const squares = sails.filter(({ sail }) => sail.kind === 'square').map(({ shape }) => shape)
+  const opaque = sails.filter(({ sail }) => sail.kind === 'fore-and-aft').map(({ shape }) => shape)
+  const squares = sails.filter(({ sail }) => sail.kind !== 'fore-and-aft').map(({ shape }) => shape)
   const all = [...squares, ...opaque]
   const spars = sparOutlines(rig, view)
   const closed = spars.map(({ isYard, outline }) => ({ isYard, points: closedRun(outline) }))
