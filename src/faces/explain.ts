@@ -1,11 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { nearest } from '../text/index.ts'
 import { Complaint } from './complaint.ts'
 import { home } from './home.ts'
 
-/** Where the pages of the rules stand: beside their code, or beside the built program. */
-const folders = [join(home, 'dist', 'rules'), join(home, 'src', 'rules')]
+/** Where the pages of the rules stand: beside their code, or, where the program is installed without it, beside the program. */
+const pagesFolder = join(home, existsSync(join(home, 'src', 'rules')) ? 'src' : 'dist', 'rules')
 
 /** The page of one rule as Markdown; complains of an unknown one with the nearest. */
 export function explainRule(slug: string): string {
@@ -25,28 +25,17 @@ export function explainAll(): string {
   return slugs.map(slug => `${slug.padEnd(widest)}  ${firstSentence(pageOf(slug))}\n`).join('')
 }
 
-function pagesFolder(): string {
-  const [built, source] = folders as [string, string]
-  try {
-    readdirSync(built)
-    return built
-  } catch {
-    return source
-  }
-}
-
 function allSlugs(): readonly string[] {
-  const folder = pagesFolder()
-  const groups = readdirSync(folder, { withFileTypes: true }).filter(entry => entry.isDirectory())
+  const groups = readdirSync(pagesFolder, { withFileTypes: true }).filter(entry => entry.isDirectory())
   const slugs = groups.flatMap(({ name: group }) =>
-    readdirSync(join(folder, group))
+    readdirSync(join(pagesFolder, group))
       .filter(file => file.endsWith('.md'))
       .map(file => `${group}/${file.slice(0, -'.md'.length)}`),
   )
   return slugs.sort()
 }
 
-const pageOf = (slug: string) => readFileSync(join(pagesFolder(), `${slug}.md`), 'utf8')
+const pageOf = (slug: string) => readFileSync(join(pagesFolder, `${slug}.md`), 'utf8')
 
 /** The first sentence of the first paragraph that is neither a heading nor a label. */
 function firstSentence(page: string): string {

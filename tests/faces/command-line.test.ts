@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
+import { pages } from '../rules/page.ts'
 import { builtCli, run } from '../support/built-cli.ts'
 import { exampleText } from '../support/compiled.ts'
 
@@ -164,6 +165,9 @@ describe('explain', () => {
     const lines = run(cli, ['explain']).out.trimEnd().split('\n')
     expect(lines.length).toBeGreaterThan(30)
     for (const line of lines) expect(line).toMatch(/^[a-z]+\/[a-z0-9-]+ {2,}\S/)
+    const slugs = lines.map(line => line.replace(/ .*/, ''))
+    expect(slugs).toEqual(pages.map(page => page.name))
+    expect(slugs).toContain('sheet/name-cut')
   })
 
   it('prints the page of a rule, and offers the nearest to an unknown one', () => {

@@ -3,11 +3,17 @@ import { describe, expect, it } from 'vitest'
 import { compile } from '../../src/compile.ts'
 import type { Finding } from '../../src/findings/index.ts'
 import { rules } from '../../src/rules/index.ts'
+import { paperFindings } from '../support/papers.ts'
 import { type Example, entryName, filesOf, isMarked, marksOf, pages } from './page.ts'
 import { unprintable } from './unprintable.ts'
 
-const compiled = (example: Example) =>
-  compile(filesOf(example), { name: entryName, text: example.entry }).findings
+/** What is found in an example; what is found only while papers are laid out, where its page is of that. */
+function foundIn(example: Example, name: string): readonly Finding[] {
+  const compiled = compile(filesOf(example), { name: entryName, text: example.entry })
+  return name.startsWith('sheet/')
+    ? [...compiled.findings, ...paperFindings(compiled.value)]
+    : compiled.findings
+}
 const told = ({ severity, rule, message }: Finding) => `${severity} ${rule}: ${message}`
 
 describe.each(pages)('the page $name', ({ name, slug, text }) => {
@@ -25,7 +31,7 @@ describe.each(printed)('the examples of $name', ({ name, severities, fails, mend
   it('fail where they say, and nowhere else', () => {
     if (!fails) throw new Error('no rig is fenced under "Fails"')
     const marks = marksOf(fails)
-    const found = compiled(fails)
+    const found = foundIn(fails, name)
     expect(marks.map(mark => mark.rule)).toContain(name)
     for (const mark of marks) {
       if (mark.rule === name) expect(severities).toContain(mark.severity)
@@ -38,7 +44,7 @@ describe.each(printed)('the examples of $name', ({ name, severities, fails, mend
 
   it('are sound when mended', () => {
     if (!mended) throw new Error('no rig is fenced under "Mended"')
-    const left = compiled(mended).filter(one => one.severity !== 'note' || one.rule === name)
+    const left = foundIn(mended, name).filter(one => one.severity !== 'note' || one.rule === name)
     expect(left.map(told)).toEqual([])
   })
 })
@@ -56,11 +62,11 @@ it('every rule has a page that gives its severity', () => {
   }
 })
 
-it('every check of the text and the rig has a page, and every page a check', () => {
-  const folders = ['text', 'measure', 'syntax', 'rig', 'rules']
+it('every check of the text, the rig and the papers has a page, and every page a check', () => {
+  const folders = ['text', 'measure', 'syntax', 'rig', 'rules', 'sheets']
   const sources = folders.flatMap(folder => sourcesIn(new URL(`../../src/${folder}/`, import.meta.url)))
   const groups =
-    'allow|belay|boom|deck|file|line|mast|measure|name|order|pair|rail|reach|sail|spar|station|stay|syntax|yard'
+    'allow|belay|boom|deck|file|line|mast|measure|name|order|pair|rail|reach|sail|sheet|spar|station|stay|syntax|yard'
   const slug = new RegExp(`'((?:${groups})/[a-z]+(?:-[a-z0-9]+)*)'`, 'g')
   const found = sources.flatMap(source => [...source.matchAll(slug)].flatMap(([, name]) => name ?? []))
   const checks = [...new Set(found)].sort()

@@ -1,7 +1,10 @@
 import { compile } from '../../src/compile.ts'
 import type { Finding } from '../../src/findings/index.ts'
+import type { Rig } from '../../src/rig/index.ts'
 import type { Files, Reading } from '../../src/syntax/index.ts'
 import { decode } from '../../src/text/index.ts'
+import { compiledRig } from '../support/compiled.ts'
+import { paperFindings } from '../support/papers.ts'
 
 const text = (name: string, words: string): Reading => ({
   kind: 'text',
@@ -11,6 +14,8 @@ const text = (name: string, words: string): Reading => ({
 
 const compiled = (words: string, read: Files['read'] = () => ({ kind: 'missing' })) =>
   compile({ read }, { name: 'example.rig', text: words }).findings
+
+const barque = () => compiledRig('barque-harrow-tansy')
 
 /** What can't be printed on a page, because it is too long, can't be seen, is no text, or takes a folder to show. */
 export const unprintable: ReadonlyMap<string, () => readonly Pick<Finding, 'rule' | 'severity'>[]> = new Map([
@@ -35,6 +40,43 @@ export const unprintable: ReadonlyMap<string, () => readonly Pick<Finding, 'rule
   [
     'file/too-deep',
     () => compiled('bring in "1.rig"\n', ({ path }) => text(path, `bring in "${next(path)}"\n`)),
+  ],
+  [
+    'sheet/book-too-thick',
+    () => {
+      const { value } = barque()
+      const { rig } = value
+      const [station] = rig.stations
+      const rails = rig.rails.map(rail => rail.code)
+      const lines = rig.lines.map(line => ({ ...line, station: station?.name }))
+      const lineAt = new Map(lines.map(line => [line.address, line]))
+      const stations = station ? [{ ...station, rails }] : []
+      return paperFindings({ ...value, rig: { ...rig, lines, lineAt, stations } }, ['handbooks'])
+    },
+  ],
+  [
+    'sheet/larger-paper',
+    () => {
+      const { value } = barque()
+      const { rig } = value
+      const long = (label: string) => `${label}, ${'as it has been led since her refit '.repeat(3)}`
+      const lines = rig.lines.map(line => ({
+        ...line,
+        label: long(line.label),
+        labelOnMast: long(line.labelOnMast),
+      }))
+      const lineAt = new Map(lines.map(line => [line.address, line]))
+      return paperFindings({ ...value, rig: { ...rig, lines, lineAt } }, ['pin charts'])
+    },
+  ],
+  [
+    'sheet/too-many',
+    () => {
+      const { value } = barque()
+      const [sail] = value.rig.sails
+      const sails = Array.from({ length: 70 }, (_, at) => ({ ...sail, name: `jib ${at}` }))
+      return paperFindings({ ...value, rig: { ...value.rig, sails } as Rig }, ['sail plan'])
+    },
   ],
 ])
 

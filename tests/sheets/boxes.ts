@@ -47,10 +47,11 @@ export function overlaps(sheet: Sheet): readonly string[] {
   return all.flatMap((a, index) =>
     all
       .slice(index + 1)
-      .filter(b => meet(a.box, b.box))
+      .filter(b => boxesMeet(a.box, b.box))
       .map(b => `${a.words} / ${b.words}`),
   )
 }
 
-const meet = (a: Box, b: Box): boolean =>
+/** Whether two boxes overlap by more than a twentieth of a millimetre. */
+export const boxesMeet = (a: Box, b: Box): boolean =>
   a.left < b.right - 0.05 && b.left < a.right - 0.05 && a.top < b.bottom - 0.05 && b.top < a.bottom - 0.05

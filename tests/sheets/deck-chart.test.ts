@@ -5,7 +5,7 @@ import { crossings, type Leader, leadersOf } from '../../src/sheets/deck-chart/l
 import type { Setting } from '../../src/sheets/setting.ts'
 import { compiledRig, compiledText, exampleText } from '../support/compiled.ts'
 import { installedFonts } from '../support/fonts.ts'
-import { type Box, boxOf, ids, overlaps, texts } from './boxes.ts'
+import { type Box, boxesMeet, boxOf, ids, overlaps, texts } from './boxes.ts'
 
 const { ruler } = await installedFonts()
 const setting = (paper: Setting['paper'], errors = 0): Setting => ({
@@ -55,6 +55,20 @@ describe.each(cases)('the deck chart of the %s on %s', (vessel, paper) => {
   test('leads every pin at the side straight into its number, and no leader crosses another', () => {
     expect(leaders.length).toBeGreaterThan(20)
     expect(crossings(leaders)).toBe(0)
+  })
+
+  test('letters no code of a rail over what stands on deck', () => {
+    const codes = new Set(rig.rails.map(rail => rail.code))
+    const lettered = texts(sheet).filter(mark => codes.has(mark.words))
+    const under = rig.deck
+      .filter(({ kind }) => kind !== 'raised deck')
+      .flatMap(({ label, x0, x1, y0, y1 }) => {
+        const [a, b] = [layout.onSheet(x0, y0), layout.onSheet(x1, y1)]
+        const box = { left: a.x, right: b.x, top: a.y, bottom: b.y }
+        return lettered.filter(mark => boxesMeet(boxOf(mark), box)).map(mark => `${mark.words} on ${label}`)
+      })
+    expect(lettered.length).toBeGreaterThan(rig.rails.length)
+    expect(under).toEqual([])
   })
 
   test('keeps every word clear of the leaders', () => {

@@ -178,7 +178,7 @@ function forcedFinding(place: Place, fit: PinName['fit'], book: Book): readonly 
   const [line] = place.lines.flatMap(address => book.rig.lineAt.get(address) ?? [])
   if (!line || fit === 'as it is') return []
   const where = `pin ${place.number} of ${place.rail} in the ${book.station.name}'s handbook`
-  const at = line.span
+  const at = line.belaySpan ?? line.span
   switch (fit) {
     case 'cut':
       return [

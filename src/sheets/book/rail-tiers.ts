@@ -101,7 +101,8 @@ function partedAtSails(slot: Slot, rig: Rig): Found<readonly Slot[]> {
     const until = cuts[index + 1] ?? Number.POSITIVE_INFINITY
     return { port: between(slot.port, from, until), starboard: between(slot.starboard, from, until) }
   })
-  return { value, findings: partsOf(slot).map(part => splitFinding(part.rail, count)) }
+  const [{ rail } = { rail: undefined }] = partsOf(slot)
+  return { value, findings: rail ? [splitFinding(rail, count)] : [] }
 }
 
 const partsOf = (slot: Slot): readonly RailPart[] =>

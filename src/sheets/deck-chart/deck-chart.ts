@@ -6,7 +6,7 @@ import { lettered } from '../lettered.ts'
 import type { Setting } from '../setting.ts'
 import type { Group, Mark, Sheet } from '../sheet.ts'
 import { chartPapers } from './chart-paper.ts'
-import { deckNames } from './deck-names.ts'
+import { deckNames, type Named } from './deck-names.ts'
 import { deckRails } from './deck-rails.ts'
 import { hullMarks, thingMarks } from './draw-hull.ts'
 import { listMarks } from './draw-lists.ts'
@@ -62,7 +62,7 @@ export function deckChart(rig: Rig, _figures: Figures, setting: Setting): Found<
     value: sheet,
     findings: [
       ...largerSheet(rig, layout, setting),
-      ...homeless(rig, names.homeless),
+      ...homeless(names.homeless),
       ...crossed(rig, crossings(leaders)),
     ],
   }
@@ -81,57 +81,42 @@ function noPlan({ paper }: ChartLayout, ruler: Setting['ruler']): Group {
 const describe = (rig: Rig): string =>
   `The deck of ${rig.vessel.name} from above, bow up, with ${rig.rails.length} rails and where each of ${rig.lines.length} lines belays; the same is listed beside it, rail by rail.`
 
-const finding = (
-  rig: Rig,
-  rule: Finding['rule'],
-  severity: Finding['severity'],
-  message: string,
-  remedy: string,
-): Finding => ({
-  rule,
-  severity,
-  at: rig.vessel.span,
-  message,
-  remedy,
-  related: [],
-})
-
 /** A chart that outgrows its usual sheet says so, with what would bring it back. */
 function largerSheet(rig: Rig, { paper }: ChartLayout, setting: Setting): readonly Finding[] {
   const [usual] = chartPapers[setting.paper]
   if (paper.name === usual.name) return []
   return [
-    finding(
-      rig,
-      'sheet/larger-paper',
-      'note',
-      `The lists of ${rig.lines.length} lines do not fit ${usual.name} at 8 pt; the deck chart is drawn on ${paper.name}.`,
-      `Print it on ${paper.name}, or use the strips, one rail a sheet.`,
-    ),
+    {
+      rule: 'sheet/larger-paper',
+      severity: 'note',
+      at: rig.vessel.span,
+      message: `The lists of ${rig.lines.length} lines do not fit ${usual.name} at 8 pt; the deck chart is drawn on ${paper.name}.`,
+      remedy: `Print it on ${paper.name}, or use the strips, one rail a sheet.`,
+      related: [],
+    },
   ]
 }
 
-function homeless(rig: Rig, names: readonly string[]): readonly Finding[] {
-  return names.map(name =>
-    finding(
-      rig,
-      'sheet/no-room-for-name',
-      'note',
-      `On the deck chart there is no room for ${name}; it is left out.`,
-      'Check that what stands there does not overlap, or print the chart from a longer description of the deck.',
-    ),
-  )
-}
+const homeless = (names: readonly Named[]): readonly Finding[] =>
+  names.map(({ label, span }) => ({
+    rule: 'sheet/no-room-for-name',
+    severity: 'note',
+    at: span,
+    message: `On the deck chart there is no room for "${label}"; it is left out.`,
+    remedy: 'Check whether what stands there lies over something else.',
+    related: [],
+  }))
 
 function crossed(rig: Rig, count: number): readonly Finding[] {
   if (count === 0) return []
   return [
-    finding(
-      rig,
-      'sheet/leaders-cross',
-      'warning',
-      `On the deck chart ${count} pairs of leaders cross.`,
-      'Rails on one side lie over one another: check where they begin and end.',
-    ),
+    {
+      rule: 'sheet/leaders-cross',
+      severity: 'warning',
+      at: rig.vessel.span,
+      message: `On the deck chart ${count === 1 ? 'a pair' : `${count} pairs`} of leaders cross.`,
+      remedy: 'Pins at the side lie over one another: check where their rail begins and ends.',
+      related: [],
+    },
   ]
 }

@@ -1,4 +1,5 @@
 import type { DeckThing, Mast, Rig } from '../../rig/index.ts'
+import type { Span } from '../../text/index.ts'
 import { ink } from '../ink.ts'
 import { narrowest, widthOf } from '../narrow.ts'
 import { grown, type Rect, rect, rectsMeet } from '../plane.ts'
@@ -14,7 +15,13 @@ import { chartType } from './type.ts'
 /** What is lettered on the deck, and the things whose names found no room. */
 export interface DeckNames {
   readonly marks: readonly Mark[]
-  readonly homeless: readonly string[]
+  readonly homeless: readonly Named[]
+}
+
+/** What is lettered on the deck, as it is printed, and where the text says it. */
+export interface Named {
+  readonly label: string
+  readonly span: Span
 }
 
 /** A radius on paper for a mast: never so thin that it is lost. */
@@ -41,16 +48,20 @@ export function deckNames(
     ...masts.map(({ mast, at }) => grown(rect(at.x, at.y, at.x, at.y), mastRadius(mast, layout.scale) + 1)),
   ])
   for (const rail of rails.filter(each => each.numbered !== undefined)) {
-    lettering.place(`the numbers of ${rail.rail.code}`, numberPlaces(rail, ruler), [], rail.bounds)
+    const numbers = { label: `the numbers of ${rail.rail.code}`, span: rail.rail.span }
+    lettering.place(numbers, clearFirst(numberPlaces(rail, ruler), barred), [], rail.bounds)
   }
-  for (const rail of rails) lettering.place(rail.rail.code, codePlaces(rail, layout, ruler))
-  for (const { mast, at } of masts) lettering.place(mast.label, mastPlaces(mast, at, layout, ruler), barred)
+  for (const rail of rails) {
+    const code = { label: rail.rail.code, span: rail.rail.span }
+    lettering.place(code, clearFirst(codePlaces(rail, layout, ruler), barred))
+  }
+  for (const { mast, at } of masts) lettering.place(mast, mastPlaces(mast, at, layout, ruler), barred)
   for (const thing of rig.deck.filter(isRaisedDeck))
-    lettering.place(thing.label, deckPlaces(thing, layout, ruler), barred)
+    lettering.place(thing, deckPlaces(thing, layout, ruler), barred)
   for (const { thing, box } of standing) {
     const others = standing.filter(other => other.thing !== thing && !isUnder(other.box, box))
     lettering.place(
-      thing.label,
+      thing,
       thingPlaces(thing, box, ruler),
       others.map(other => grown(other.box, 0.3)),
     )
@@ -61,8 +72,8 @@ export function deckNames(
 /** Lettering that grows name by name; `taken` is what stands on the deck before any. */
 function letteringOn(layout: ChartLayout, taken: Rect[]) {
   const marks: Mark[] = []
-  const homeless: string[] = []
-  const place = (what: string, places: readonly Lettered[], barred: readonly Rect[] = [], own?: Rect) => {
+  const homeless: Named[] = []
+  const place = (what: Named, places: readonly Lettered[], barred: readonly Rect[] = [], own?: Rect) => {
     const isFree = (box: Rect) =>
       ![...taken, ...barred].some(other => other !== own && rectsMeet(grown(box, 0.25), other))
     const free = places.find(({ box }) => isClearOfEdge(box, layout) && isFree(box))
@@ -74,6 +85,12 @@ function letteringOn(layout: ChartLayout, taken: Rect[]) {
     marks.push(...free.marks)
   }
   return { marks, homeless, place }
+}
+
+/** A rail may stand on a house, and its lettering then must: but whatever is clear of the deck's things is tried first. */
+function clearFirst(places: readonly Lettered[], barred: readonly Rect[]): readonly Lettered[] {
+  const isClear = ({ box }: Lettered) => !barred.some(other => rectsMeet(box, other))
+  return [...places.filter(isClear), ...places.filter(place => !isClear(place))]
 }
 
 const isUnder = (below: Rect, box: Rect): boolean =>
@@ -139,14 +156,24 @@ function thingPlaces(thing: DeckThing, box: Rect, ruler: Ruler): readonly Letter
         .filter(off => Math.abs(off) + 2 < (box.bottom - box.top) / 2 || off === 0)
         .map(off => level(words, { x, y: y + off }, chartType.thing, ruler, ink.house))
     : []
-  const outside = [2.3, 3.6].flatMap(away => [
-    level(words, { x, y: box.bottom + away }, chartType.thing, ruler, ink.deck),
-    level(words, { x, y: box.top - away }, chartType.thing, ruler, ink.deck),
-    level(words, { x: box.right + 1 + width / 2, y }, chartType.thing, ruler, ink.deck),
-    level(words, { x: box.left - 1 - width / 2, y }, chartType.thing, ruler, ink.deck),
-  ])
-  return [...inside, ...outside, ...brokenPlaces(words, box, ruler)]
+  const at = (middle: Point) => level(words, middle, chartType.thing, ruler, ink.deck)
+  const apart = (away: number) => [at({ x, y: box.bottom + away }), at({ x, y: box.top - away })]
+  const beside = [at({ x: box.right + 1 + width / 2, y }), at({ x: box.left - 1 - width / 2, y })]
+  return [
+    ...inside,
+    ...apart(2.3),
+    ...beside.map(withRoomBeside),
+    ...apart(3.6),
+    ...brokenPlaces(words, box, ruler),
+    ...apart(8),
+  ]
 }
+
+/** Words that follow one another on a level with little room between are read as one. */
+const withRoomBeside = ({ box: { left, right, top, bottom }, marks }: Lettered): Lettered => ({
+  box: rect(left - 1, top, right + 1, bottom),
+  marks,
+})
 
 /** A name in two lines, for where one line is too long. */
 function brokenPlaces(words: string, box: Rect, ruler: Ruler): readonly Lettered[] {
