@@ -49,7 +49,7 @@ export function buildSail(entry: Statement, around: Surroundings, say: Say): Sai
   const words = nameKey(said?.name.words ?? '').replace(/^square (?!sail$)/, '')
   const square = squareClasses.find(one => one === words)
   if (square) return squareSail(entry, name, square, around, say)
-  const foreAndAft = foreAndAftClasses.find(one => one === words)
+  const foreAndAft = foreAndAftClasses.find(one => nameKey(one) === words)
   if (foreAndAft) return foreAndAftSail(entry, name, foreAndAft, around, say)
   if (words === 'studdingsail') return studdingsail(entry, name, around, say)
   const kinds = [
