@@ -8,8 +8,8 @@ import { addressOf, disc } from './strokes.ts'
 import type { View } from './view.ts'
 
 /**
- * A sail: one group with its address, in it one closed outline, then seams, tabling, reef bands and the rings
- * at its corners, all of them open runs or discs.
+ * A sail: one group with its name, in it one closed outline that has its address, then seams, tabling, reef bands
+ * and the rings at its corners, all of them open runs or discs.
  */
 export function sailMarks(drawn: SailShape, view: View): Mark {
   const { sail, steps, corners } = drawn
@@ -23,12 +23,11 @@ export function sailMarks(drawn: SailShape, view: View): Mark {
   }
   return {
     kind: 'group',
-    id: addressOf('sail', sail.name),
     title: sail.label,
     marks: [
       {
         kind: 'path',
-        id: addressOf('outline', sail.name),
+        id: addressOf('sail', sail.name),
         steps,
         fill: isSquare ? squareGround : foreAndAftGround,
         pen: rope,
