@@ -1,21 +1,38 @@
-import { type MetresPerSecond, metresPerSecond, type Newtons, newtons } from '../measure/index.ts'
+import { type MetresPerSecond, metresPerSecond, newtons } from '../measure/index.ts'
+import type { Age, End } from './rope/index.ts'
+import type { Friction, HandForce } from './tackle/index.ts'
 
 /** What is taken for granted where a text says nothing: the caller may choose each. */
 export interface Assumptions {
-  /** The wind over the sails that loads are reckoned for. */
+  /** The wind in which lines are hauled. */
   readonly wind: MetresPerSecond
-  /** How much of the load each sheave adds to the pull. */
-  readonly friction: number
-  /** The steady pull of one hand. */
-  readonly hand: Newtons
+  /** The winds that lines must bear: of light sails, of topsails and courses, of lower topsails and storm sails. */
+  readonly strongWind: {
+    readonly light: MetresPerSecond
+    readonly working: MetresPerSecond
+    readonly storm: MetresPerSecond
+  }
+  readonly friction: Friction
+  readonly hands: HandForce
+  /** What spars without a stated weight are made of. */
+  readonly timber: string
+  /** The list that canvas is numbered by. */
+  readonly canvas: string
+  readonly end: End
+  readonly age: Age
 }
 
 /**
- * A fresh breeze; a tenth of the load a sheave (Nicholls's Seamanship and Nautical Knowledge, p. 42); 225 N a hand,
- * standing, the whole body pulling (Eastman Kodak, Ergonomic Design for People at Work, vol. 2, 1986).
+ * The winds: common practice, no source. A tenth of the load a sheave: Nicholls's Seamanship and Nautical Knowledge,
+ * p. 42. 225 N a hand, standing, the whole body pulling: Eastman Kodak, Ergonomic Design for People at Work, vol. 2, 1986.
  */
 export const usual: Assumptions = {
-  wind: metresPerSecond(10),
-  friction: 0.1,
-  hand: newtons(225),
+  wind: metresPerSecond(8),
+  strongWind: { light: metresPerSecond(14), working: metresPerSecond(18), storm: metresPerSecond(22) },
+  friction: { model: 'on the load', share: 0.1 },
+  hands: { hand: newtons(225), loss: 0 },
+  timber: 'pitch pine',
+  canvas: 'cotton duck',
+  end: 'spliced',
+  age: 'new',
 }

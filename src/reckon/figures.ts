@@ -1,11 +1,15 @@
-import type { Figure, Point3, SquareMetres } from '../measure/index.ts'
+import type { Figure, Kilograms, Point3, SquareMetres } from '../measure/index.ts'
 import type { Rig, Sail } from '../rig/index.ts'
+import { type Assumptions, usual } from './assumptions.ts'
 import { type LeadFigures, leadFigures } from './leads/index.ts'
+import { type LoadFigures, loadFigures, type SailLoad, sailLoads } from './load/index.ts'
 import { once } from './once.ts'
 import { balanceOf, type Lead, type SailFigures, sailFigures } from './sails/index.ts'
+import { sparMass } from './spars/index.ts'
 
-/** Everything reckoned of a rig: each figure known, or unknown with its reason. */
+/** Everything reckoned of a rig: each figure known, or unknown with its reason. What costs more is reckoned when asked. */
 export interface Figures {
+  readonly assumptions: Assumptions
   /** By the sail's key, one for every sail of the rig, in the order of the text. */
   readonly sails: ReadonlyMap<string, SailFigures>
   /** Of all plain sail, studdingsails left out; unknown as soon as one sail is. */
@@ -15,25 +19,36 @@ export interface Figures {
   /** Of all plain sail set together. */
   readonly centreOfEffort: Figure<Point3>
   readonly lead: Figure<Lead>
+  /** What each sail weighs and draws, by its key. */
+  readonly sailLoads: () => ReadonlyMap<string, Figure<SailLoad>>
+  /** What each spar weighs, by its key. */
+  readonly spars: () => ReadonlyMap<string, Figure<Kilograms>>
   /** Of every line, by its address. */
   readonly leads: () => ReadonlyMap<string, LeadFigures>
+  readonly loads: () => ReadonlyMap<string, LoadFigures>
 }
 
-/** Reckons a rig's areas and balance. Any rig has figures, each known or unknown because of something said. */
-export function reckon(rig: Rig): Figures {
+/** Reckons a rig. Any rig has figures, each known or unknown because of something said. */
+export function reckon(rig: Rig, assumptions: Assumptions = usual): Figures {
   const sails = new Map(rig.sails.map(sail => [sail.name, sailFigures(sail)]))
   const names = (kind?: Sail['kind']) =>
     rig.sails
       .filter(sail => (kind ? sail.kind === kind : sail.kind !== 'studdingsail'))
       .map(sail => sail.name)
   const all = balanceOf(rig, { sails }, names())
+  const leads = once(() => leadFigures(rig))
+  const loadsOfSails = once(() => sailLoads(rig, sails, assumptions))
   return {
+    assumptions,
     sails,
     total: all.area,
     square: balanceOf(rig, { sails }, names('square')).area,
     foreAndAft: balanceOf(rig, { sails }, names('fore-and-aft')).area,
     centreOfEffort: all.centreOfEffort,
     lead: all.lead,
-    leads: once(() => leadFigures(rig)),
+    sailLoads: loadsOfSails,
+    spars: once(() => new Map(rig.spars.map(spar => [spar.name, sparMass(spar, assumptions.timber)]))),
+    leads,
+    loads: once(() => loadFigures(rig, { sails: loadsOfSails(), leads: leads(), assumptions })),
   }
 }

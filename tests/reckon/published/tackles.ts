@@ -281,7 +281,7 @@ const handForce: readonly PublishedRow[] = [
     status: 'second-hand',
     kind: 'policy',
     published: 225,
-    computed: usual.hand,
+    computed: usual.hands.hand,
     unit: 'N',
     within: exact,
   },

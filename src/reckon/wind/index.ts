@@ -1,0 +1,1 @@
+export { windPressure } from './pressure.ts'
