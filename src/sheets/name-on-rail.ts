@@ -2,12 +2,18 @@ import type { Line, Rail, Rig, Sail } from '../rig/index.ts'
 
 /**
  * A line's name as a chart gives it beside its rail: the mast's word is left out where the rail's name has it,
- * but staysails and jibs keep theirs, since they take it from another mast than they stand at.
+ * but staysails and jibs keep theirs, since they take it from another mast than they stand at. A line that shifts
+ * stands on both sides of the chart, and says which of them has it.
  */
 export function nameOnRail(line: Line, rail: Rail, rig: Rig): string {
   const sail = line.host?.kind === 'sail' ? rig.sailAt.get(line.host.name) : undefined
-  return mastGoesWithoutSaying(line.mast, rail, rig) && !keepsItsWord(sail) ? line.labelOnMast : line.label
+  const name =
+    mastGoesWithoutSaying(line.mast, rail, rig) && !keepsItsWord(sail) ? line.labelOnMast : line.label
+  return withShift(name, line)
 }
+
+/** 'Lug halyard, weather': a line that is shifted at every tack is on this pin with the wind from its side only. */
+export const withShift = (name: string, { shifts }: Line): string => (shifts ? `${name}, ${shifts}` : name)
 
 /** What the line is hung on as a heading over its pins: 'Upper topsail'; empty for a loose line. */
 export function hostOnRail(line: Line, rail: Rail, rig: Rig): string {

@@ -34,9 +34,13 @@ export function addressesOf(lines: readonly Line[], rig: Rig): readonly PinAddre
   return mirrors ? [{ ...first, sides: ['P', 'S'] }] : each
 }
 
-/** Where one line is made fast; undefined for an orphan. */
+/** Where one line is made fast, of a line that shifts by its weather or lee side; undefined for an orphan. */
 export function addressOf(line: Line, rig: Rig): PinAddress | undefined {
-  return line.belay && placeAddress(line.belay.rail, line.belay.number, rig)
+  const { belay, otherBelay, shifts } = line
+  const address = belay && placeAddress(belay.rail, belay.number, rig)
+  const other = otherBelay && placeAddress(otherBelay.rail, otherBelay.number, rig)
+  const mirrors = other && address && other.rail === address.rail && other.pins === address.pins
+  return shifts && mirrors ? { ...address, sides: [shifts === 'weather' ? 'W' : 'L'] } : address
 }
 
 /** A place of a rail as the book writes it; undefined where there is no such rail. */
@@ -49,7 +53,7 @@ export function placeAddress(railCode: string, number: number, rig: Rig): PinAdd
   return {
     rail: sides.length > 0 ? rail.mark : rail.code,
     sides,
-    pins: rail.places.length > 1 ? String(number) : undefined,
+    pins: rail.places.length > 1 ? rail.places[number - 1]?.pin : undefined,
     railName: rail.name,
   }
 }

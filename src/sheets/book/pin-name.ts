@@ -1,5 +1,6 @@
 import type { Line, Place } from '../../rig/index.ts'
 import { lettered } from '../lettered.ts'
+import { withShift } from '../name-on-rail.ts'
 import { narrowest } from '../narrow.ts'
 import type { Mark, Point } from '../sheet.ts'
 import { capHeight, millimetresPerPoint, type Ruler, type Typeface } from '../typeface.ts'
@@ -78,9 +79,9 @@ export function turnedName(name: PinName, foot: Point, ruler: Ruler): readonly M
 
 // Another station's line is in italics throughout; an own one has its last words, the line, in bold.
 function fullName(line: Line, book: Book): Name {
-  const name = nameInBook(line, book)
+  const name = withShift(nameInBook(line, book), line)
   if (line.station !== book.station.name) return [{ words: name, type: type.chartOthers }]
-  const tail = line.labelOnSail
+  const tail = withShift(line.labelOnSail, line)
   const before = name.slice(0, name.length - tail.length)
   const endsInTail = before.endsWith(' ') && name.slice(before.length).toLowerCase() === tail.toLowerCase()
   if (!endsInTail) return [{ words: name, type: type.chartLine }]
