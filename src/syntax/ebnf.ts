@@ -1,16 +1,15 @@
-import { RigParser } from './parser.ts'
+import { type GrammarPart, type GrammarRule, grammarRules } from './grammar.ts'
 
 /**
  * The grammar as the parser has it, in EBNF (ISO/IEC 14977 with commas left out): what stands in quotes is said as it stands,
  * [ ] may be left out, { } may be said any number of times.
  */
 export function ebnf(): string {
-  const rules = new RigParser().getSerializedGastProductions() as readonly Gast[]
-  const lines = [...rules]
-    .sort((a, b) => place(a) - place(b))
-    .map(rule => wrapped(spoken(nameOf(rule)), inside(rule)))
-  return `${preface}\n${lines.join('\n')}\n`
+  return `${preface}\n${grammarRules().map(ebnfOf).join('\n')}\n`
 }
+
+/** One rule in EBNF. */
+export const ebnfOf = ({ name, parts }: GrammarRule) => wrapped(name, sequence(parts))
 
 const preface = `(* The grammar of Crosstree's rig files, generated from the parser: do not edit, run "npm run grammar".
 
@@ -24,55 +23,33 @@ const preface = `(* The grammar of Crosstree's rig files, generated from the par
    A remark runs from "#" to the end of its line. Blank lines and remarks do not count. *)
 `
 
-/** A node of the grammar as Chevrotain writes it out; which of these it has depends on its kind. */
-interface Gast {
-  readonly type: string
-  readonly name?: string
-  readonly label?: string
-  readonly definition?: readonly Gast[]
-}
-
-const nameOf = (node: Gast) => node.name ?? ''
-
-/** The book and its pages come first, then what stands on them, and last what clauses are made of. */
-function place(rule: Gast): number {
-  const name = nameOf(rule)
-  if (name === 'book') return 0
-  return name.endsWith('Page') ? 1 : 2
-}
-
-/** 'mastsPage' is said 'masts-page'. */
-const spoken = (name: string) => name.replace(/[A-Z]/g, letter => `-${letter.toLowerCase()}`)
-
-const inside = (node: Gast): string => sequence(node.definition ?? [])
-
-const sequence = (nodes: readonly Gast[]) =>
-  nodes
+const sequence = (parts: readonly GrammarPart[]): string =>
+  parts
     .map(shown)
     .filter(part => part !== '')
     .join(' ')
 
-function shown(node: Gast): string {
-  switch (node.type) {
-    case 'Terminal':
-      return node.label ?? spoken(nameOf(node))
-    case 'NonTerminal':
-      return spoken(nameOf(node))
-    case 'Option':
-      return `[ ${bare(inside(node))} ]`
-    case 'Repetition':
-      return `{ ${bare(inside(node))} }`
-    case 'RepetitionMandatory':
-      return `${inside(node)} { ${inside(node)} }`
-    case 'Alternation':
-      return alternation(node)
-    default:
-      return inside(node)
+function shown(part: GrammarPart): string {
+  switch (part.kind) {
+    case 'word':
+      return part.label
+    case 'rule':
+      return part.name
+    case 'row':
+      return sequence(part.parts)
+    case 'maybe':
+      return `[ ${bare(sequence(part.parts))} ]`
+    case 'any':
+      return `{ ${bare(sequence(part.parts))} }`
+    case 'some':
+      return `${sequence(part.parts)} { ${sequence(part.parts)} }`
+    case 'choice':
+      return choice(part.of)
   }
 }
 
-function alternation(node: Gast): string {
-  const choices = [...new Set((node.definition ?? []).map(inside))]
+function choice(of: readonly (readonly GrammarPart[])[]): string {
+  const choices = [...new Set(of.map(sequence))]
   const told = choices.filter(choice => choice !== '').join(' | ')
   return choices.includes('') ? `[ ${told} ]` : `( ${told} )`
 }

@@ -1,5 +1,6 @@
-export { ebnf } from './ebnf.ts'
+export { ebnf, ebnfOf } from './ebnf.ts'
 export { type FilePlace, type Files, type Gathered, gather, type Reading } from './gather.ts'
+export { type GrammarPart, type GrammarRule, grammarRules } from './grammar.ts'
 export { nameKey } from './names.ts'
 export { parse } from './parse.ts'
 export type {

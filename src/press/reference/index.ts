@@ -1,0 +1,2 @@
+export { editorGrammar } from './editor-grammar.ts'
+export { railroad } from './railroad.ts'
