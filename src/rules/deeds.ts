@@ -26,6 +26,9 @@ export const hoistsPeak = (line: Line) => does(line, ['hoists'], ['peak', 'gaff'
 export const isHalyard = (line: Line) =>
   does(line, ['hoists'], ['yard', 'head', 'throat', 'peak', 'gaff', 'sail'])
 
+export const hoistsHead = (line: Line) => does(line, ['hoists'], ['head', 'sail'])
+export const lowersHead = (line: Line) => does(line, ['lowers'], ['head', 'sail'])
+
 /** Brings the head down, or the tack or head in: a downhaul or an inhaul. */
 export const getsHeadIn = (line: Line) =>
   does(line, ['lowers', 'brings'], ['head', 'tack', 'sail', 'gaff', 'yard', 'peak', 'clew'])
@@ -46,6 +49,9 @@ export const isOuthaul = (line: Line) =>
 export const sheetsClew = (line: Line) =>
   does(line, ['spreads', 'draws'], ['clew', 'clews']) && !isForward(line)
 export const sheetsBoom = (line: Line) => does(line, ['draws'], ['boom']) && !isForward(line)
+
+/** A sheet of a square sail, or a tack: what a clewline or a clewgarnet is hauled against. */
+export const extendsClew = (line: Line) => does(line, ['spreads', 'draws'], ['clew', 'clews'])
 
 /** The tack of a course: hauls the clew forward and down. */
 export const drawsClewForward = (line: Line) => does(line, ['draws'], ['clew']) && isForward(line)

@@ -2,18 +2,26 @@ import { halyardNotAtEnd } from './belay/halyard-not-at-end.ts'
 import { neverShared } from './belay/never-shared.ts'
 import { noPlace } from './belay/no-place.ts'
 import { pinsTooClose } from './belay/pins-too-close.ts'
+import { quickReleaseHemmedIn } from './belay/quick-release-hemmed-in.ts'
 import { twoOnAPin } from './belay/two-on-a-pin.ts'
 import { noToppingLift } from './boom/no-topping-lift.ts'
 import { actsOnNothing } from './line/acts-on-nothing.ts'
+import { braceWithoutPurchase } from './line/brace-without-purchase.ts'
+import { counterpartOmitted } from './line/counterpart-omitted.ts'
 import { counterpartOneWay } from './line/counterpart-one-way.ts'
 import { nothingAnswers } from './line/nothing-answers.ts'
 import { ropeTooThin } from './line/rope-too-thin.ts'
 import { halyardsOneSide } from './mast/halyards-one-side.ts'
 import { orderDiffers } from './mast/order-differs.ts'
 import { topsailAndTopgallantOneSide } from './mast/topsail-and-topgallant-one-side.ts'
+import { upperBeforeLower } from './mast/upper-before-lower.ts'
 import { printedAlike } from './name/printed-alike.ts'
+import { aloftWhileWorked } from './order/aloft-while-worked.ts'
+import { counterpartUnmanned } from './order/counterpart-unmanned.ts'
 import { hauledAgainst } from './order/hauled-against.ts'
+import { letGoUnderLoad } from './order/let-go-under-load.ts'
 import { moreHandsThanAboard } from './order/more-hands-than-aboard.ts'
+import { partyTooSmall } from './order/party-too-small.ts'
 import { notMirrored } from './pair/not-mirrored.ts'
 import { oneMissing } from './pair/one-missing.ts'
 import { oneSide } from './pair/one-side.ts'
@@ -22,8 +30,11 @@ import { clewApart } from './reach/clew-apart.ts'
 import { outOfHail } from './reach/out-of-hail.ts'
 import type { Rule } from './rule.ts'
 import { beyondItsStay } from './sail/beyond-its-stay.ts'
+import { cornerOffItsSpar } from './sail/corner-off-its-spar.ts'
+import { edgesCrossed } from './sail/edges-crossed.ts'
 import { footAboveHead } from './sail/foot-above-head.ts'
 import { footWiderThanYard } from './sail/foot-wider-than-yard.ts'
+import { gearOutOfOrder } from './sail/gear-out-of-order.ts'
 import { noBrace } from './sail/no-brace.ts'
 import { noBuntline } from './sail/no-buntline.ts'
 import { noSheet } from './sail/no-sheet.ts'
@@ -33,6 +44,7 @@ import { nothingSetsIt } from './sail/nothing-sets-it.ts'
 import { sheetOneSide } from './sail/sheet-one-side.ts'
 import { sheetedAndShackled } from './sail/sheeted-and-shackled.ts'
 import { throatAndPeakOneSide } from './sail/throat-and-peak-one-side.ts'
+import { twoInOnePlace } from './sail/two-in-one-place.ts'
 import { fixedHasHalyard } from './yard/fixed-has-halyard.ts'
 import { hoistAboveTruck } from './yard/hoist-above-truck.ts'
 import { longerThanBelow } from './yard/longer-than-below.ts'
@@ -51,6 +63,7 @@ export const rules: readonly Rule[] = [
   nothingSetsIt,
   nothingAnswers,
   counterpartOneWay,
+  counterpartOmitted,
   oneMissing,
   oneSide,
   wrongSide,
@@ -59,6 +72,7 @@ export const rules: readonly Rule[] = [
   neverShared,
   pinsTooClose,
   halyardNotAtEnd,
+  quickReleaseHemmedIn,
   noHalyard,
   nothingGetsItDown,
   fixedHasHalyard,
@@ -67,6 +81,7 @@ export const rules: readonly Rule[] = [
   sheetOneSide,
   noTack,
   noBrace,
+  braceWithoutPurchase,
   noBuntline,
   sheetedAndShackled,
   throatAndPeakOneSide,
@@ -76,15 +91,24 @@ export const rules: readonly Rule[] = [
   shorterThanHead,
   footWiderThanYard,
   footAboveHead,
+  edgesCrossed,
   beyondItsStay,
+  cornerOffItsSpar,
+  twoInOnePlace,
   hoistAboveTruck,
   loweredTooLow,
   longerThanBelow,
   orderDiffers,
+  upperBeforeLower,
+  gearOutOfOrder,
   halyardsOneSide,
   topsailAndTopgallantOneSide,
   printedAlike,
   ropeTooThin,
   hauledAgainst,
+  letGoUnderLoad,
+  aloftWhileWorked,
   moreHandsThanAboard,
+  partyTooSmall,
+  counterpartUnmanned,
 ]

@@ -88,6 +88,14 @@ ${sheet}
         '  sheet pair\n    draws clew aft   # remark\n    against halyard\n    also against clewline\n\n  # more',
       ),
     ))
+
+  it('keeps the line ends of the text', () => {
+    const block = (more: string) =>
+      gear(`  sheet pair\n    draws clew aft\n    against halyard${more}`).replaceAll('\n', '\r\n')
+    const source = { name: 'test.rig', text: block('') }
+    const { findings } = compiledText(source.text)
+    expect(mended([source], findings).sources[0]?.text).toBe(block('\n    also against clewline'))
+  })
 })
 
 describe('fixes of one text', () => {

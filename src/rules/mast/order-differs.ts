@@ -1,10 +1,10 @@
 import type { Mast, Place, Rail, Rig } from '../../rig/index.ts'
 import { isHalyard } from '../deeds.ts'
 import { aboutLine, aboutRail, listed, railName, sentence } from '../naming.ts'
+import { orderOf, outOfOrder } from '../out-of-order.ts'
 import type { BelayedLine } from '../pairs.ts'
 import type { Draft, Rule } from '../rule.ts'
 import { gearWord } from './gear-word.ts'
-import { outOfOrder } from './out-of-order.ts'
 
 /** The same gear in another order along the rail on two neighbouring masts. Halyards, at the ends, don't count. */
 export const orderDiffers: Rule = {
@@ -104,6 +104,7 @@ function* told({ row, model, strayed }: Disorder, onBothSides: boolean): Iterabl
         ]
       : [],
     about: [...aboutRail(row.rail), ...lines.flatMap(({ line }) => aboutLine(line))],
+    explains: lines.map(({ line }) => orderOf(line)),
   }
 }
 

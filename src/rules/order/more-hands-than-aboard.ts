@@ -1,7 +1,7 @@
 import type { OrderPhase } from '../../evolve/index.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
-import { phaseName, phasesOf } from './phases.ts'
+import { handsOf, phaseName, phasesOf } from './phases.ts'
 
 /** A phase that takes more hands than the vessel has. */
 export const moreHandsThanAboard: Rule = {
@@ -21,6 +21,7 @@ export const moreHandsThanAboard: Rule = {
         remedy:
           'Part it into two phases, give the heavy lines more purchase, or check the hands of each line.',
         about: [said.sail.name],
+        explains: [handsOf(said)],
       }
     }
   },

@@ -38,3 +38,7 @@ function saidPhases(sail: Sail, order: Order | undefined, said: readonly Phase[]
 /** A phase as a sentence calls it: 'phase 2 of setting the jib ("Hoist away.")'. */
 export const phaseName = ({ sail, order, phase }: SaidPhase): string =>
   `phase ${phase.number} of ${order.kind === 'set' ? 'setting' : 'dousing'} the ${sail.name} ("${phase.order}")`
+
+/** What a finding on the hands of a phase explains and follows from. */
+export const handsOf = ({ sail, order, phase }: SaidPhase): string =>
+  `hands in phase ${phase.number} of the ${order.kind} of ${sail.name}`

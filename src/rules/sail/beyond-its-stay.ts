@@ -1,8 +1,7 @@
-import type { Point3 } from '../../measure/index.ts'
-import type { Rig, Stay } from '../../rig/index.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
+import { type Bearing, bearingOf, measuredStays, stayOf } from '../stays.ts'
 
 /** A shackle or a strop may bring a corner so far past the end of its stay, in metres. */
 const grace = 0.3
@@ -13,13 +12,13 @@ export const beyondItsStay: Rule = {
   severity: 'error',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    const stays = staysOf(rig)
+    const stays = measuredStays(rig)
     for (const sail of rig.sails) {
-      if (sail.kind === 'square') continue
-      const stay = sail.on.map(name => stays.get(name)).find(one => one !== undefined)
+      const stay = stayOf(stays, sail)
+      if (!stay || sail.kind !== 'fore-and-aft') continue
       for (const { name, at } of sail.corners) {
-        if (!stay?.from || !stay.to || name === 'clew') continue
-        const past = pastEnd(stay.to, stay.from, at)
+        const bearing = name === 'clew' ? undefined : bearingOf(stay.to, stay.from, at)
+        const past = bearing && pastEnd(bearing)
         if (!past || past.by <= grace) continue
         yield {
           at: sail.span,
@@ -28,25 +27,21 @@ export const beyondItsStay: Rule = {
           remedy: 'Check the corner, and the two ends of the stay.',
           related: [{ at: stay.span, message: `the ${stay.name} is said here` }],
           about: [sail.name, stay.name],
+          explains: [cornerOf(sail.name, name)],
         }
       }
     }
   },
 }
 
-const staysOf = (rig: Rig): ReadonlyMap<string, Stay> =>
-  new Map(rig.standing.flatMap(one => (one.kind === 'stay' ? [[one.name, one] as const] : [])))
+/** What a finding on one corner of a sail explains and follows from. */
+export const cornerOf = (sail: string, corner: string): string => `${corner} of ${sail}`
 
-/** How far past the foot or the head of a stay a point lies, measured along the stay; undefined where beside it. */
-function pastEnd(
-  foot: Point3,
-  head: Point3,
-  at: Point3,
-): { readonly end: 'foot' | 'head'; readonly by: number } | undefined {
-  const [dx, dy, dz] = [head.x - foot.x, head.y - foot.y, head.z - foot.z]
-  const length = Math.hypot(dx, dy, dz)
-  if (length === 0) return undefined
-  const along = ((at.x - foot.x) * dx + (at.y - foot.y) * dy + (at.z - foot.z) * dz) / length
+/** How far past the foot or the head of a stay a point lies; undefined where beside it. */
+function pastEnd({
+  along,
+  length,
+}: Bearing): { readonly end: 'foot' | 'head'; readonly by: number } | undefined {
   if (along < 0) return { end: 'foot', by: -along }
   return along > length ? { end: 'head', by: along - length } : undefined
 }

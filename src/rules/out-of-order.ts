@@ -1,3 +1,8 @@
+import type { Line } from '../rig/index.ts'
+
+/** What a finding on the order of a rail explains and follows from: the place of one line in it. */
+export const orderOf = ({ pairKey }: Line): string => `order of ${pairKey}`
+
 /**
  * Words of `row` that break the order of `model`: those to be moved, as few as can be, for the words common to
  * both to stand in the model's order (the rest is a longest rising run of the model's ranks). Both lists hold
