@@ -1,3 +1,4 @@
+import type { Line } from '../../rig/index.ts'
 import { functionInk, functionLetter, functionMark, functionWords } from '../function-mark.ts'
 import { ink, weight } from '../ink.ts'
 import { lettered } from '../lettered.ts'
@@ -90,7 +91,7 @@ function rowMarks(list: PlacedList, row: SetRow, index: number, ruler: Ruler): G
   return {
     kind: 'group',
     ...(line
-      ? { id: `line.${line.address}`, title: line.label }
+      ? { id: `line.${line.address}${isOtherTack(line, row) ? '.other-tack' : ''}`, title: line.label }
       : { id: `free.${list.group.code}.${list.group.side}.${index}` }),
     tag: { role: 'LI' },
     marks: [
@@ -103,6 +104,10 @@ function rowMarks(list: PlacedList, row: SetRow, index: number, ruler: Ruler): G
     ],
   }
 }
+
+/** Whether the row is the second of a line that shifts: where it is made fast with the wind from port. */
+const isOtherTack = ({ otherBelay }: Line, { place }: SetRow): boolean =>
+  otherBelay !== undefined && place?.rail === otherBelay.rail && place.number === otherBelay.number
 
 function deedMarks(list: PlacedList, { line, baseline }: SetRow, ruler: Ruler): readonly Mark[] {
   const deed = line?.function
