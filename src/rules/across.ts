@@ -6,11 +6,16 @@ export function railAcross(rig: Rig, rail: Rail): Rail | undefined {
   return rig.railAt.get(`${rail.mark}-${rail.lie === 'port' ? 'S' : 'P'}`)
 }
 
-/** The place across from one: the same pin of the mirror rail or, on an athwart beam, as many from the other end. */
+/**
+ * The place across from one: the same pin of the mirror rail or, on an athwart beam, as many from the other end;
+ * round a band, as many from right forward.
+ */
 export function placeAcross(rig: Rig, place: Place | BelayingPoint): Place | undefined {
   const rail = rig.railAt.get(place.rail)
   if (!rail) return undefined
-  if (rail.lie === 'athwart') return rail.places[rail.places.length - place.number]
+  const count = rail.places.length
+  if (rail.lie === 'athwart') return rail.places[count - place.number]
+  if (rail.lie === 'round') return rail.places[(count + 1 - place.number) % count]
   return railAcross(rig, rail)?.places[place.number - 1]
 }
 

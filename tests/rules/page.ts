@@ -36,7 +36,7 @@ export interface Mark {
 /** Every page beside the rules. */
 export const pages: readonly Page[] = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .map(file => file.replaceAll('\\', '/'))
-  .filter(file => file.endsWith('.md'))
+  .filter(file => file.includes('/') && file.endsWith('.md'))
   .sort()
   .map(file => readPage(file.slice(0, -'.md'.length)))
 

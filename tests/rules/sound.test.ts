@@ -95,10 +95,10 @@ rails
 
 belay on mast band
   1  mainsail throat halyard
-  2  mainsail.lazy-jack.port
+  2  mainsail.lazy-jack.starboard
   3  mainsail peak halyard
-  5  mainsail.lazy-jack.starboard
-  6  mainsail downhaul
+  5  mainsail downhaul
+  6  mainsail.lazy-jack.port
 
 belay mainsail sheet to sheet cleat
 `))

@@ -1,5 +1,5 @@
 import type { Line, Place, Rig } from '../../rig/index.ts'
-import { isHalyard } from '../deeds.ts'
+import { drawsClewForward, isHalyard, sheetsClew } from '../deeds.ts'
 import { freePinsNear } from '../free-pins.ts'
 import { aboutLine, aboutRail, lineName, listed, placeSubject, sentence } from '../naming.ts'
 import type { Draft, Rule } from '../rule.ts'
@@ -34,8 +34,13 @@ function shared(rig: Rig, place: Place, lines: readonly Line[], why: string): Dr
 
 const halyardWhy = 'but a halyard shares its pin with nothing'
 
-/** Sheet and clewline of one clew, tack and sheet of a course, the two braces of a yard: one eases the other. */
+/** Sheet and clewline of one clew, the two braces of a yard: one eases the other. Tack and sheet of a course bear by turns. */
 function opposedWhy(lines: readonly Line[]): string | undefined {
-  const opposed = lines.find(line => lines.some(other => line.counterparts.includes(other.address)))
-  return opposed && 'which are worked against each other'
+  if (lines.some(line => lines.some(other => line.counterparts.includes(other.address))))
+    return 'which are worked against each other'
+  const tacks = lines.filter(drawsClewForward)
+  const isCourse = tacks.some(tack =>
+    lines.some(line => sheetsClew(line) && line.host?.name === tack.host?.name),
+  )
+  return isCourse ? 'and the one comes under load as the other is let go' : undefined
 }

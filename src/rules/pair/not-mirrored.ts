@@ -22,19 +22,24 @@ export const notMirrored: Rule = {
 function unlike(rig: Rig, pair: BelayedPair): Draft {
   const [first, second] = inTextOrder(pair.port, pair.starboard)
   const options = [pair.port, pair.starboard].flatMap(line => placeAcross(rig, line.belay) ?? [])
-  const free = options.filter(place => place.lines.length === 0)
   return {
     at: second.belaySpan ?? second.span,
     message: `${sentence(pair.port.words)} comes to the ${placeName(rig, pair.port.belay)} and the ${placeName(rig, pair.starboard.belay)}, which are not opposite each other.`,
     aboard:
       'Hands learn a rail by its pairs: what is found at one pin to port is looked for at the same to starboard.',
-    remedy:
-      free.length > 0
-        ? `Move one across from the other: ${free.map(place => `${placeSubject(rig, place)} is free`).join(', and ')}.`
-        : `Change one about with what is opposite the other: ${options.map(place => opposing(rig, place)).join('; ')}.`,
+    remedy: remedyOf(rig, options),
     related: [{ at: first.belaySpan ?? first.span, message: `the ${first.side} one is belayed here` }],
     about: [...aboutLine(pair.port), pair.starboard.address],
   }
+}
+
+/** What to do, by what stands across from each of the two. */
+function remedyOf(rig: Rig, options: readonly Place[]): string {
+  const free = options.filter(place => place.lines.length === 0)
+  if (free.length > 0)
+    return `Move one across from the other: ${free.map(place => `${placeSubject(rig, place)} is free`).join(', and ')}.`
+  if (options.length === 0) return 'Bring them to places opposite each other.'
+  return `Change one about with what is opposite the other: ${options.map(place => opposing(rig, place)).join('; ')}.`
 }
 
 const opposing = (rig: Rig, place: Place) =>
