@@ -1,7 +1,7 @@
 import type { Figure, Kilograms, Point3, SquareMetres } from '../measure/index.ts'
 import type { Rig, Sail } from '../rig/index.ts'
 import { type Assumptions, usual } from './assumptions.ts'
-import { type LeadFigures, leadFigures } from './leads/index.ts'
+import { type Fouls, foulsOf, type LeadFigures, leadFigures } from './leads/index.ts'
 import { type LoadFigures, loadFigures, type SailLoad, sailLoads } from './load/index.ts'
 import { once } from './once.ts'
 import { balanceOf, type Lead, type SailFigures, sailFigures } from './sails/index.ts'
@@ -25,6 +25,8 @@ export interface Figures {
   readonly spars: () => ReadonlyMap<string, Figure<Kilograms>>
   /** Of every line, by its address. */
   readonly leads: () => ReadonlyMap<string, LeadFigures>
+  /** Where leads come too near to each other, to standing rigging or to what stands on deck. */
+  readonly fouls: () => Fouls
   readonly loads: () => ReadonlyMap<string, LoadFigures>
 }
 
@@ -49,6 +51,7 @@ export function reckon(rig: Rig, assumptions: Assumptions = usual): Figures {
     sailLoads: loadsOfSails,
     spars: once(() => new Map(rig.spars.map(spar => [spar.name, sparMass(spar, assumptions.timber)]))),
     leads,
+    fouls: once(() => foulsOf(rig)),
     loads: once(() => loadFigures(rig, { sails: loadsOfSails(), leads: leads(), assumptions })),
   }
 }

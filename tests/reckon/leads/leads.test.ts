@@ -1,0 +1,180 @@
+import { vec3 } from 'gl-matrix'
+import { describe, expect, it } from 'vitest'
+import { type LeadFigures, leadFigures, tail } from '../../../src/reckon/leads/index.ts'
+import type { Line, Rig } from '../../../src/rig/index.ts'
+import { number, rows, type VesselName, vessels } from '../../rigs/tables.ts'
+import { compiledRig, compiledText } from '../../support/compiled.ts'
+
+const figuresOf = (rig: Rig, address: string): LeadFigures => {
+  const figures = leadFigures(rig).get(address)
+  if (!figures) throw new Error(`no line ${address}`)
+  return figures
+}
+
+const told = (figure: { readonly known: boolean; readonly value?: number; readonly because?: string }) =>
+  figure.known ? figure.value : figure.because
+
+const example = (line: string) => `
+spars
+  boom, from 0.00 m aft 7.00 m up to 3.00 m aft 7.00 m up
+rails
+  rail at 0.00 m aft 1.00 m up, marked R
+lines
+  lift single, ${line}
+    upper block at 0.00 m aft 11.00 m up
+    through upper block to 3.00 m aft 7.00 m up
+belay lift to rail
+`
+
+describe('the worked example of the page', () => {
+  const { rig } = compiledText(example('rove luff, tops boom on boom, travels 2.00 m')).value
+  const lift = figuresOf(rig, 'lift')
+
+  it('has its lengths', () => {
+    expect(told(lift.slack)).toBeCloseTo(25, 9)
+    expect(told(lift.home)).toBeCloseTo(19, 9)
+    expect(told(lift.hauled)).toBeCloseTo(6, 9)
+    expect(told(lift.length)).toBeCloseTo(29, 9)
+  })
+
+  it('turns by 143.13 degrees at the block', () => {
+    const turns = lift.way.known ? lift.way.value.turns : []
+    expect(turns.map(({ turn }) => (turn * 180) / Math.PI)).toEqual([expect.closeTo(143.13, 2)])
+  })
+})
+
+describe('what is not said', () => {
+  const unknown = (line: string) => figuresOf(compiledText(example(line)).value.rig, 'lift')
+
+  it.each([
+    ['a travel', 'rove luff, tops boom on boom', 'How far the boom travels is not said.'],
+    ['a deed', 'rove luff, travels 2.00 m', 'What it does is not said.'],
+    ['a purchase', 'tops boom on boom, travels 2.00 m', 'No purchase is said.'],
+  ])('without %s a line has no length, and says why', (_, line, because) => {
+    expect(told(unknown(line).length)).toBe(because)
+  })
+
+  it('never takes a stated length for the length', () => {
+    const line = 'rove luff, tops boom on boom, travels 2.00 m'
+    expect(told(unknown(`${line}, cut 3.00 m`).length)).toBe(told(unknown(line).length))
+    expect(unknown('rove luff, cut 3.00 m').length.known).toBe(false)
+  })
+
+  it('tells of a lead that stops short', () => {
+    const text = example('rove luff, tops boom on boom').replace('upper block at', 'other block at')
+    const { length } = figuresOf(compiledText(text).value.rig, 'lift')
+    expect(told(length)).toBe('There is no "upper block" here.')
+  })
+
+  it('has no length below zero, whatever travel is said', () => {
+    const { home, slack } = unknown('rove luff, tops boom on boom, travels 900.00 m')
+    expect(told(home)).toBeCloseTo(10, 9)
+    expect(told(slack)).toBeCloseTo(25, 9)
+  })
+})
+
+// The library reckons with 32 bits; near half a turn an angle's cosine loses half of its digits.
+const in32Bits = 1e-3
+
+// An independent library goes along the same points.
+describe.each(vessels)('%s against another reckoning', vessel => {
+  const { rig } = compiledRig(vessel).value
+  const point = ({ at }: Line['lead'][number]) => vec3.fromValues(at.x, at.y, at.z)
+
+  it('measures the same stretches and the same turns', () => {
+    const figures = leadFigures(rig)
+    const wanted = rig.lines.map(line => {
+      const points = line.lead.map(point)
+      const steps = points.slice(1).map((to, i) => vec3.sub(vec3.create(), to, points[i] as vec3))
+      return [
+        steps.reduce((sum, step) => sum + vec3.length(step), 0),
+        vec3.angle(steps[0] as vec3, [0, 0, 1]),
+        ...steps.slice(1).map((step, i) => vec3.angle(steps[i] as vec3, step)),
+      ]
+    })
+    const found = rig.lines.map(({ address }) => {
+      const way = figures.get(address)?.way
+      if (!way?.known) throw new Error(`${address}: ${way?.because}`)
+      const { lead, last, lean, turns } = way.value
+      return [lead + last, lean, ...turns.map(({ turn }) => turn)]
+    })
+    expect(found.map(({ length }) => length)).toEqual(wanted.map(({ length }) => length))
+    const all = wanted.flat()
+    const off = found.flat().map((figure, i) => Math.abs(figure - (all[i] ?? Number.NaN)))
+    expect(Math.max(...off)).toBeLessThan(in32Bits)
+  })
+})
+
+/**
+ * The tables cut a halyard on a tye, a gaff's downhaul, a jib's sheet and a course's tack and sheet with a run-out of
+ * their own rule; an outhaul's and a gaff topsail's tackle they leave out.
+ */
+const cutOtherwise = [
+  'upper topsail halyard',
+  'topgallant halyard',
+  'royal halyard',
+  'fore topsail halyard',
+  'gaff downhaul',
+  'clew outhaul',
+  'gaff topsail tack',
+  'sheet port',
+  'sheet starboard',
+  'course tack port',
+  'course tack starboard',
+  'vang port',
+  'vang starboard',
+  'staysail tack',
+]
+
+describe.each(vessels)('%s against her tables', vessel => {
+  const { rig } = compiledRig(vessel).value
+  const table = new Map(rows(vessel as VesselName, 'lines').map(row => [row.name, row]))
+  const lines = [...leadFigures(rig)].map(([address, figures]) => {
+    const line = rig.lineAt.get(address) as Line
+    const name = line.side ? `${line.words} ${line.side}` : line.words
+    return { name, line, figures, row: table.get(name) }
+  })
+
+  it('knows the rope of every line', () => {
+    const unknown = lines.flatMap(({ name, figures: { length } }) =>
+      length.known ? [] : `${name}: ${length.because}`,
+    )
+    expect(unknown).toEqual([])
+  })
+
+  it('cuts each line within 5 per cent and a metre of the tables, but for those cut by another rule', () => {
+    const off = lines.flatMap(({ name, figures: { length }, row }) => {
+      if (cutOtherwise.some(one => name.endsWith(one))) return []
+      const wanted = number(row, 'length_m')
+      const found = length.known ? length.value : Number.NaN
+      return Math.abs(found - wanted) <= 0.05 * wanted + 1 ? [] : [`${name}: ${found} for ${wanted}`]
+    })
+    expect(off).toEqual([])
+  })
+
+  it('carries as much in all as the tables, within 5 per cent', () => {
+    const sum = lines.reduce((all, { figures: { length } }) => all + (length.known ? length.value : 0), 0)
+    const wanted = lines.reduce((all, { row }) => all + number(row, 'length_m'), 0)
+    expect(Math.abs(sum / wanted - 1)).toBeLessThan(0.05)
+  })
+
+  it('moves the load as far as the tables, but for braces, whose whole swing is reckoned', () => {
+    const off = lines.flatMap(({ name, line, figures: { travel } }) => {
+      if (line.kind === 'brace') return []
+      const wanted = number(row(name), 'travel_m')
+      const found = travel.known ? travel.value : Number.NaN
+      return Math.abs(found - wanted) <= 0.1 * wanted + 0.4 ? [] : [`${name}: ${found} for ${wanted}`]
+    })
+    expect(off).toEqual([])
+  })
+
+  it('leaves the tail at the pin, and hauls what its parts and its travel come to', () => {
+    for (const { figures } of lines) {
+      const { slack, home, hauled, length } = figures
+      expect(told(length)).toBeCloseTo(Number(told(slack)) + tail, 9)
+      expect(told(hauled)).toBeCloseTo(Number(told(slack)) - Number(told(home)), 9)
+    }
+  })
+
+  const row = (name: string) => table.get(name)
+})
