@@ -24,3 +24,5 @@ cpSync('src/rules', 'dist/rules', {
   recursive: true,
   filter: path => !path.endsWith('.ts'),
 })
+// What `reckon --format json` promises.
+cpSync('src/press/figures/reckon.schema.json', 'dist/schema/reckon.json')

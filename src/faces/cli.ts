@@ -5,6 +5,9 @@ import { Command, CommanderError, Option } from 'commander'
 import type { PaperKind } from '../sheets/papers.ts'
 import { Complaint } from './complaint.ts'
 import { home } from './home.ts'
+import type { ReckonOptions } from './reckon.ts'
+import type { ByHandOptions } from './reckon-by-hand.ts'
+import type { AssumptionOptions } from './reckon-options.ts'
 
 /** Exit codes: 0 no error, 1 the text has errors, 2 a wrong call or something that can't be read or written. */
 const wrongCall = 2
@@ -65,6 +68,7 @@ function program(): Command {
         process.exitCode = await makePapers(files, new Set(kinds), options, version())
       })
   }
+  reckonCommand(crosstree)
   crosstree
     .command('explain')
     .description('print the page of a rule; without one, all rules, one a line')
@@ -74,6 +78,56 @@ function program(): Command {
       process.stdout.write(rule === undefined ? explainAll() : explainRule(rule))
     })
   return crosstree
+}
+
+/** `reckon FILE`, and what may be reckoned by hand. */
+function reckonCommand(crosstree: Command): void {
+  crosstree
+    .command('reckon')
+    .description('reckon areas, balance, lengths, loads and hands; or a tackle, a rope or spars by hand')
+    .argument('[file]', 'a rig file, or - for standard input')
+    .addOption(
+      new Option('--format <form>', 'how figures are written').choices(['plain', 'json']).default('plain'),
+    )
+    .option('--name <name>', 'what to call standard input', 'standard-input.rig')
+    .option('--set <sails>', 'balance these sails together, as in "fore course and main course"')
+    .option('--wind <speed>', 'the wind lines are hauled in: "8 m/s", "16 kn", "force 5"')
+    .option('--hand <force>', 'the pull of one hand: "225 N", "50 lbf"')
+    .option('--loss <share>', 'what each hand beyond the fourth gives less: "10 %"')
+    .option('--friction <share>', 'of each sheave: "10 %"')
+    .addOption(
+      new Option('--model <model>', 'what that share means').choices([
+        'on the load',
+        'off the lift',
+        'compounding',
+      ]),
+    )
+    .addOption(
+      new Option('--rope-end <end>', 'how lines are made fast').choices([
+        'spliced',
+        'figure-eight',
+        'knotted',
+      ]),
+    )
+    .addOption(
+      new Option('--rope-age <age>', 'how long they have served').choices(['new', 'in daily use', 'old']),
+    )
+    .option('--timber <name>', 'what spars are made of: "douglas fir", "steel"')
+    .option('--canvas <name>', 'whose numbers canvas has: "cotton duck", "navy flax"')
+    .option('--purchase <tackle>', 'by hand, a tackle: "luff", "runner and luff"')
+    .option('--blocks <two>', 'by hand, a tackle by its blocks: "treble and double"')
+    .addOption(
+      new Option('--rove <way>', 'to').choices(['advantage', 'disadvantage']).default('disadvantage'),
+    )
+    .option('--load <weight>', 'what it lifts: "4 t", "12 kN"')
+    .option('--leads <count>', 'lead blocks beside it', '0')
+    .option('--rope <rope>', 'by hand, a rope: "24 mm manila"; with --purchase, its material')
+    .option('--beam <length>', 'by hand, the proportions of spars; with --waterline')
+    .option('--waterline <length>', 'for --beam')
+    .action(async (file: string | undefined, options: ReckonOptions & ByHandOptions & AssumptionOptions) => {
+      const { reckonAsked } = await import('./reckon.ts')
+      process.exitCode = reckonAsked(file, options, version())
+    })
 }
 
 /** How findings are written. */

@@ -14,5 +14,42 @@ export type {
 } from './leads/index.ts'
 export { tail } from './leads/index.ts'
 export { type LineLoad, type LoadFigures, leastSafety, type SailLoad } from './load/index.ts'
+export {
+  byRule,
+  materials,
+  rulesOfThumb,
+  shareLeft,
+  strengthOf,
+  thicknessFor,
+} from './rope/index.ts'
+export { runningRigging } from './running-rigging.ts'
 export type { Balance, Lead, SailFigures } from './sails/index.ts'
-export { balanceOf, edgesCross, missingCorners, sailFigures } from './sails/index.ts'
+export {
+  balanceOf,
+  canvasNames,
+  canvasNumber,
+  edgesCross,
+  groupsOf,
+  leadRanges,
+  missingCorners,
+  sailFigures,
+} from './sails/index.ts'
+export {
+  lengthsBy,
+  mastsBySevenths,
+  proportions,
+  sparLength,
+  sparMaterials,
+  thicknessBy,
+} from './spars/index.ts'
+export {
+  capstan,
+  handsAt,
+  handsFor,
+  holdingRatio,
+  joined,
+  pullRatio,
+  purchaseOfBlocks,
+  type Tackle,
+  tackleOf,
+} from './tackle/index.ts'

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { compile } from '../../src/compile.ts'
 import type { Files } from '../../src/syntax/index.ts'
 
@@ -22,3 +22,9 @@ export const exampleText = (rig: string) => readFileSync(new URL(`${rig}.rig`, r
 
 /** An example rig, compiled. */
 export const compiledRig = (rig: string) => compiledText(exampleText(rig), `${rig}.rig`)
+
+/** The names of all example rigs, sorted. */
+export const exampleRigs: readonly string[] = readdirSync(rigs)
+  .filter(file => file.endsWith('.rig'))
+  .map(file => file.slice(0, -'.rig'.length))
+  .sort()

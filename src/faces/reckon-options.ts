@@ -1,0 +1,93 @@
+import {
+  figureAt,
+  type MetresPerSecond,
+  metresPerSecond,
+  type Newtons,
+  newtons,
+  units,
+} from '../measure/index.ts'
+import { type Assumptions, usual } from '../reckon/index.ts'
+import { Complaint } from './complaint.ts'
+
+/** What a user may choose of the assumptions, as said on the command line. */
+export interface AssumptionOptions {
+  readonly wind?: string
+  readonly hand?: string
+  readonly loss?: string
+  readonly friction?: string
+  readonly model?: string
+  readonly timber?: string
+  readonly canvas?: string
+  readonly ropeEnd?: string
+  readonly ropeAge?: string
+}
+
+/** The usual assumptions, but for what the user says. Complains of what makes no sense. */
+export function assumptionsOf(options: AssumptionOptions): Assumptions {
+  const { wind, hand, loss, friction, model, timber, canvas, ropeEnd, ropeAge } = options
+  return {
+    ...usual,
+    wind: wind === undefined ? usual.wind : speedIn('--wind', wind),
+    friction: {
+      model: (model as Assumptions['friction']['model'] | undefined) ?? usual.friction.model,
+      share: friction === undefined ? usual.friction.share : shareIn('--friction', friction),
+    },
+    hands: {
+      hand: hand === undefined ? usual.hands.hand : forceIn('--hand', hand),
+      loss: loss === undefined ? usual.hands.loss : shareIn('--loss', loss),
+    },
+    timber: timber ?? usual.timber,
+    canvas: canvas ?? usual.canvas,
+    end: (ropeEnd as Assumptions['end'] | undefined) ?? usual.end,
+    age: (ropeAge as Assumptions['age'] | undefined) ?? usual.age,
+  }
+}
+
+const gravity = 9.80665
+
+/** A force as said, or the weight of a mass: '12 kN', '4 t'. */
+export function forceIn(option: string, said: string): Newtons {
+  const [, amount, unit] = /^\s*([0-9]+(?:[.,][0-9]+)?)\s*(N|kN|lbf)\s*$/.exec(said) ?? []
+  if (amount !== undefined && unit !== undefined) {
+    const size = units[unit as 'N' | 'kN' | 'lbf'].si
+    return positive(option, said, newtons(Number(amount.replace(',', '.')) * size))
+  }
+  return newtons(measureIn(option, said, 'mass', 'a weight or a force, as in "4 t" or "12 kN"') * gravity)
+}
+
+/** A length as said: '32 ft 6 in', '16 mm'. */
+export const lengthIn = (option: string, said: string): number =>
+  measureIn(option, said, 'length', 'a length, as in "32 ft 6 in" or "9.90 m"')
+
+const shareIn = (option: string, said: string): number => {
+  const read = figureAt(said.trim(), 0)
+  if (read?.written !== said.trim() || read.dimension !== 'share' || read.fault || read.value >= 1)
+    throw new Complaint(`${option} "${said}": say a share below 100 %, as in "10 %".`)
+  return read.value
+}
+
+/** A wind as said: '8 m/s', '16 kn', 'force 5' (at its middle, 0.836 B^1.5 m/s, from memory of G. C. Simpson, 1906). */
+function speedIn(option: string, said: string): MetresPerSecond {
+  const [, force] = /^\s*force\s+([0-9]{1,2})\s*$/i.exec(said) ?? []
+  if (force !== undefined && Number(force) <= 12) return metresPerSecond(0.836 * Number(force) ** 1.5)
+  const [, amount, unit] = /^\s*([0-9]+(?:[.,][0-9]+)?)\s*(m\/s|kn|knots)\s*$/i.exec(said) ?? []
+  const speed = Number(amount?.replace(',', '.')) * (unit?.toLowerCase() === 'm/s' ? 1 : 1852 / 3600)
+  if (!(speed <= strongest))
+    throw new Complaint(
+      `${option} "${said}": say a wind up to ${strongest} m/s, as in "8 m/s", "16 kn" or "force 5".`,
+    )
+  return metresPerSecond(speed)
+}
+const strongest = 100
+
+function measureIn(option: string, said: string, dimension: 'length' | 'mass', want: string): number {
+  const read = figureAt(said.trim(), 0)
+  if (read?.written !== said.trim() || read.dimension !== dimension || read.fault)
+    throw new Complaint(`${option} "${said}": say ${want}.`)
+  return positive(option, said, read.value)
+}
+
+function positive<N extends number>(option: string, said: string, value: N): N {
+  if (!(value > 0)) throw new Complaint(`${option} "${said}": it must be above nothing.`)
+  return value
+}

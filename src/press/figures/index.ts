@@ -1,0 +1,1 @@
+export { jsonFigures } from './json.ts'

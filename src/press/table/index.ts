@@ -1,0 +1,1 @@
+export { plainTables } from './plain.ts'

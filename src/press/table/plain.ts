@@ -1,0 +1,67 @@
+import { fixed } from '../../measure/index.ts'
+import type { Cell, Column, Table } from '../../sheets/table.ts'
+import { oneLine } from '../findings/index.ts'
+
+/** Tables as plain text for a terminal: numbers ranged right, words left, and why a figure is missing below its table. */
+export const plainTables = (tables: readonly Table[]): string => tables.map(plainTable).join('\n')
+
+function plainTable({ title, columns, rows, notes }: Table): string {
+  const cells = rows.map(row => columns.map((_column, i) => shown(row[i])))
+  const heads = columns.map(headOf)
+  const widths = columns.map((_column, i) =>
+    Math.max(widthOf(heads[i] ?? ''), ...cells.map(row => widthOf(row[i] ?? ''))),
+  )
+  const ranged = columns.map((_column, i) => rows.some(row => row[i]?.kind === 'number'))
+  const line = (row: readonly string[]) =>
+    row
+      .map((words, i) => padded(words, widths[i] ?? 0, ranged[i] ?? false))
+      .join('  ')
+      .trimEnd()
+  const unknowns = reasonsOf(columns, rows)
+  return [
+    oneLine(title),
+    ...(columns.some(column => column.heading !== 'figure') ? [line(heads)] : []),
+    line(widths.map(width => '-'.repeat(width))),
+    ...cells.map(line),
+    ...unknowns,
+    ...notes.map(oneLine),
+    '',
+  ].join('\n')
+}
+
+const headOf = ({ heading, unit }: Column): string => (unit === '' ? heading : `${heading}, ${unit}`)
+
+function shown(cell: Cell | undefined): string {
+  switch (cell?.kind) {
+    case 'words':
+      return oneLine(cell.words)
+    case 'number':
+      return fixed(cell.value, cell.decimals)
+    case 'unknown':
+      return '?'
+    case undefined:
+      return ''
+  }
+}
+
+/** Each reason once, with what it holds for. */
+function reasonsOf(columns: Table['columns'], rows: Table['rows']): readonly string[] {
+  const held = new Map<string, Set<string>>()
+  for (const row of rows) {
+    const [name] = row
+    row.forEach((cell, i) => {
+      if (cell.kind !== 'unknown') return
+      const what = `${columns[i]?.heading ?? ''} of ${name?.kind === 'words' ? name.words : ''}`
+      const one = held.get(cell.because) ?? new Set<string>()
+      held.set(cell.because, one.add(columns[i]?.heading === 'value' ? what.replace(/^value of /, '') : what))
+    })
+  }
+  return [...held].map(([because, whats]) => oneLine(`? ${[...whats].join(', ')}: ${because}`))
+}
+
+const widthOf = (words: string): number => [...words].length
+
+const padded = (words: string, width: number, right: boolean): string => {
+  const blank = ' '.repeat(Math.max(0, width - widthOf(words)))
+  return right ? `${blank}${words}` : `${words}${blank}`
+}

@@ -1,0 +1,23 @@
+import type { Figures } from '../../reckon/index.ts'
+import type { Rig } from '../../rig/index.ts'
+import type { Table } from '../table.ts'
+import { lengthsTable, loadsTable } from './lines.ts'
+import { sailsTable, settingTable } from './sails.ts'
+import { sparsTable } from './spars.ts'
+import { tableUnits } from './units.ts'
+import { chosenTable, wholeTable } from './whole.ts'
+
+/** What is reckoned of a rig, as tables in the units of her papers; a table without rows is left out. */
+export function reckoningTables(rig: Rig, figures: Figures, chosen: readonly string[]): readonly Table[] {
+  const units = tableUnits(rig.vessel)
+  const tables = [
+    wholeTable(rig, figures, units),
+    ...(chosen.length > 0 ? [chosenTable(rig, figures, chosen, units)] : []),
+    sailsTable(rig, figures, units),
+    settingTable(rig, figures, units),
+    sparsTable(rig, figures, units),
+    lengthsTable(rig, figures, units),
+    loadsTable(rig, figures, units),
+  ]
+  return tables.filter(table => table.rows.length > 0)
+}
