@@ -16,6 +16,9 @@ export const lowersYard = (line: Line) => does(line, ['lowers'], ['yard'])
 export const swingsYard = (line: Line) => does(line, ['swings'], ['yard', 'yardarm'])
 export const topsBoom = (line: Line) => does(line, ['tops'], ['boom']) || isLazyJack(line)
 
+/** A running backstay. */
+export const steadiesMast = (line: Line) => does(line, ['steadies'], ['mast', 'topmast'])
+
 /** Keeps the boom up of itself, and is not hauled against anything. */
 export const isLazyJack = (line: Line) => /\blazy jacks?$/.test(line.words)
 

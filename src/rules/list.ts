@@ -19,6 +19,7 @@ import { printedAlike } from './name/printed-alike.ts'
 import { aloftWhileWorked } from './order/aloft-while-worked.ts'
 import { counterpartUnmanned } from './order/counterpart-unmanned.ts'
 import { hauledAgainst } from './order/hauled-against.ts'
+import { leeBackstayKept } from './order/lee-backstay-kept.ts'
 import { letGoUnderLoad } from './order/let-go-under-load.ts'
 import { moreHandsThanAboard } from './order/more-hands-than-aboard.ts'
 import { partyTooSmall } from './order/party-too-small.ts'
@@ -108,6 +109,7 @@ export const rules: readonly Rule[] = [
   hauledAgainst,
   letGoUnderLoad,
   aloftWhileWorked,
+  leeBackstayKept,
   moreHandsThanAboard,
   partyTooSmall,
   counterpartUnmanned,

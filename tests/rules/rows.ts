@@ -77,9 +77,7 @@ export const chapters: readonly Chapter[] = [
       },
       {
         sees: 'running backstays that are no pair, or both set up while the boom goes out',
-        by: ['pair/one-missing', 'line/nothing-answers'],
-        undecidable:
-          'whether both are set up: the orders of a sail speak of its own gear, not of the backstays',
+        by: ['pair/one-missing', 'order/lee-backstay-kept'],
       },
     ],
   },
