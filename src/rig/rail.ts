@@ -19,7 +19,7 @@ export interface Rail {
   readonly name: string
   /** As printed, without side: 'Fore rail'. */
   readonly label: string
-  /** 'pin rail', 'fife rail', 'bowsprit rack', 'kevel', 'cleat', 'spider band', 'bitts'. */
+  /** 'pin rail', 'fife rail', 'bowsprit rack', 'kevel', 'cleat', 'shroud cleat', 'spider band', 'bitts'. */
   readonly kind: string
   readonly lie: RailLie
   /** True for one of two that mirror. */
@@ -35,12 +35,14 @@ export interface Rail {
 
 /** One belaying place of a rail: a pin, or the rail itself where it is a kevel or a cleat. */
 export interface Place {
-  /** 'pin.FR-P.21'. */
+  /** 'pin.FR-P.21', 'pin.FR-P.4a'. */
   readonly address: string
   /** 'FR-P'. */
   readonly rail: string
-  /** From 1, from forward, or from port on an athwart rail. */
+  /** How many-eth place it is: from 1, from forward, from port on an athwart rail, by starboard round a band. */
   readonly number: number
+  /** What is painted beside it and called: '4', or '4a' for a pin put in after pin 4. */
+  readonly pin: string
   readonly at: Point3 | undefined
   readonly side: Side | 'centre'
   /** Addresses of the lines belayed here, in the order of the text. */
@@ -57,6 +59,7 @@ export interface Place {
 export interface BelayingPoint {
   readonly rail: string
   readonly number: number
+  readonly pin: string
   readonly side: Side | 'centre'
   readonly at: Point3 | undefined
 }

@@ -18,8 +18,8 @@ export const bothSubject = (line: Line): string => (line.pair ? pairSubject(line
 /** A place on deck in the rigger's words: 'fore rail, port, pin 11', 'fore tack kevel, starboard'. */
 export function placeName(rig: Rig, place: Place | BelayingPoint): string {
   const rail = rig.railAt.get(place.rail)
-  if (!rail) return `${place.rail} ${place.number}`
-  return rail.places.length > 1 ? `${railName(rail)}, pin ${place.number}` : railName(rail)
+  if (!rail) return `${place.rail} ${place.pin}`
+  return rail.places.length > 1 ? `${railName(rail)}, pin ${place.pin}` : railName(rail)
 }
 
 /** A place as what a sentence speaks of: one that ends in its side is closed by a comma. */

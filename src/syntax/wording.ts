@@ -33,6 +33,13 @@ export function tellWords(tokens: readonly IToken[], source: Source, findings: F
       findings.push(oddMark(source, token, tokens[i] as IToken))
       continue
     }
+    const letter = tokens[i + 1]
+    if (letter && isPinBetween(token, letter, source)) {
+      kept.push(withLetter(token, letter))
+      lineFirst ??= token
+      i++
+      continue
+    }
     kept.push(token)
     if (token.tokenType === LineStart) {
       lineFirst = undefined
@@ -45,6 +52,23 @@ export function tellWords(tokens: readonly IToken[], source: Source, findings: F
     else if (token.tokenType === Quoted) tellQuoted(token, first, source, findings)
   }
   return kept
+}
+
+/** '4a': a whole number and one letter that touch each other, where the letter is no unit. */
+const isPinBetween = (token: IToken, letter: IToken, { text }: Source): boolean =>
+  token.tokenType === Figure &&
+  letter.tokenType === Word &&
+  letter.image.length === 1 &&
+  touches(token, letter) &&
+  /^[1-9][0-9]{0,2}[a-z]$/i.test(text.slice(token.startOffset, endOf(letter)))
+
+/** One token of both: it counts, and is written with its letter. */
+function withLetter(token: IToken, letter: IToken): IToken {
+  const read = token.payload as FigureRead
+  const image = token.image + letter.image
+  const whole: IToken = { ...token, image, payload: { ...read, written: image } }
+  retype(whole, Count)
+  return whole
 }
 
 /** Gives a token another kind. */

@@ -16,6 +16,7 @@ export interface Belayed {
 interface Seat {
   readonly rail: string
   readonly number: number
+  readonly pin: string
   readonly side: Place['side']
   readonly span: Span
   /** Of a line that is shifted at every tack: where it goes then. The seat itself is that with the wind from starboard. */
@@ -77,8 +78,9 @@ function withLike(page: Page, said: Map<string, Page>, say: Say): Page {
 }
 
 function overlaidPins(base: readonly Statement[], own: readonly Statement[]): readonly Statement[] {
-  const anew = new Set(own.map(pin => pin.pins?.from.value))
-  return [...base.filter(pin => !anew.has(pin.pins?.from.value)), ...own]
+  const key = ({ pins }: Statement) => pins && pinOf(pins.from)
+  const anew = new Set(own.map(key))
+  return [...base.filter(pin => !anew.has(key(pin))), ...own]
 }
 
 /** More pins than this in one stretch is a slip, found as a pin that isn't there. */
@@ -91,10 +93,15 @@ function singlePins(statement: Statement): readonly Statement[] {
   const count = Math.min(to.value - from.value, longestStretch)
   if (!(count > 0)) return [statement]
   return Array.from({ length: count + 1 }, (_, index) => {
-    const pin = { ...from, value: from.value + index, span: index === 0 ? from.span : to.span }
+    const value = from.value + index
+    const pin = { value, written: String(value), span: index === 0 ? from.span : to.span }
     return { ...statement, pins: { from: pin, to: pin } }
   })
 }
+
+/** What is painted beside a pin: '4', '4a'; '04' is pin 4. */
+const pinOf = ({ value, written }: Count): string =>
+  `${value}${/[a-z]$/i.exec(written)?.[0].toLowerCase() ?? ''}`
 
 function belayOn(deck: Deck, page: Page): void {
   if (!page.name) return
@@ -157,7 +164,7 @@ function railsNamed(
 function sit(deck: Deck, rails: readonly Rail[], number: Count, berth: Berth): void {
   const meant = berth.side && rails.length > 1 ? rails.filter(rail => rail.lie === berth.side) : rails
   const places = meant.flatMap(rail => {
-    const place = rail.places[number.value - 1]
+    const place = rail.places.find(({ pin }) => pin === pinOf(number))
     return place ? [{ rail, place }] : []
   })
   const [rail] = meant
@@ -182,8 +189,8 @@ function noSuchPin(rail: Rail, pin: Count) {
   const count = rail.places.length
   const from = rail.lie === 'athwart' ? 'numbered from port' : 'numbered from forward'
   const has = count === 1 ? 'has one place' : `has ${count} pins, ${from}`
-  return finding('belay/no-such-pin', pin.span, `The ${rail.name} ${has}; there is no pin ${pin.value}.`, {
-    remedy: `Belay on one of 1 to ${count}, or mend the number of its pins.`,
+  return finding('belay/no-such-pin', pin.span, `The ${rail.name} ${has}; there is no pin ${pinOf(pin)}.`, {
+    remedy: `Belay on one of ${rail.places[0]?.pin} to ${rail.places.at(-1)?.pin}, or mend the number of its pins.`,
     related: [{ at: rail.span, message: `the ${rail.name} is declared here` }],
   })
 }
@@ -271,7 +278,13 @@ const onlySide = ({ lie }: Rail): Side | undefined =>
 
 function belayLine(deck: Deck, line: Hung, rail: Rail, place: Place, name: Name): void {
   const before = deck.of.get(line.address)
-  const seat: Seat = { rail: rail.code, number: place.number, side: place.side, span: name.span }
+  const seat: Seat = {
+    rail: rail.code,
+    number: place.number,
+    pin: place.pin,
+    side: place.side,
+    span: name.span,
+  }
   if (before && line.line.shifts && !before.other && before.side !== place.side) {
     deck.of.set(line.address, shifted(before, seat, line.line.shifts))
     sittingAt(deck, place, name.span).lines.push(line.address)
@@ -286,7 +299,7 @@ function belayLine(deck: Deck, line: Hung, rail: Rail, place: Place, name: Name)
         {
           aboard: 'A hand sent to the wrong pin finds another line there.',
           remedy: 'Keep the place where it is made fast.',
-          related: [{ at: before.span, message: `it is belayed here, on ${before.rail} ${before.number}` }],
+          related: [{ at: before.span, message: `it is belayed here, on ${before.rail} ${before.pin}` }],
         },
       ),
     )

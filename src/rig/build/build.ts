@@ -79,7 +79,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
   )
   const names = lineNames(hung, bareHosts([...sailEntries, ...sparEntries], hangings))
   const rails = uniqueRails(
-    once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, say)),
+    once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, masts, say)),
     say,
   )
   const belayed = belayAll(pages, rails, hung, names, say)

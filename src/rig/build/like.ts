@@ -49,13 +49,21 @@ export function overlaid(base: Statement, own: Statement): Statement {
 
 const isLabel = (one: Clause) => one.kind === 'called' || one.kind === 'short'
 
-/** A gear hung on the copy is the model's gear, altered as the model alters it, and then as the copy does. */
+/**
+ * What the copy says several times over, as its reefs, stands instead of all that the model says of that name. A gear
+ * hung on the copy is the model's gear, altered as the model alters it, and then as the copy does.
+ */
 function overlaidBlock(base: readonly Statement[], own: readonly Statement[]): readonly Statement[] {
-  const said = new Map(own.flatMap(one => (one.name ? [[particularKey(one), one] as const] : [])))
+  const severalOf = (key: string) => own.filter(one => one.name && particularKey(one) === key).length > 1
+  const said = new Map(
+    own.flatMap(one =>
+      one.name && !severalOf(particularKey(one)) ? [[particularKey(one), one] as const] : [],
+    ),
+  )
   const hangsAnother = (one: Statement) =>
     one.kind === 'hang' && !said.has(particularKey(one)) && own.some(other => other.kind === 'hang')
   const kept = base
-    .filter(one => !hangsAnother(one))
+    .filter(one => !hangsAnother(one) && !severalOf(particularKey(one)))
     .map(one => {
       const again = said.get(particularKey(one))
       if (!again) return one
@@ -64,7 +72,10 @@ function overlaidBlock(base: readonly Statement[], own: readonly Statement[]): r
         ? { ...again, block: [...one.block, ...again.block] }
         : overlaid(one, again)
     })
-  return [...kept, ...own.filter(one => !one.name || said.get(particularKey(one)) === one)]
+  const fresh = own.filter(
+    one => !one.name || severalOf(particularKey(one)) || said.get(particularKey(one)) === one,
+  )
+  return [...kept, ...fresh]
 }
 
 const particularKey = (one: Statement) => `${one.kind} ${nameKey(one.name?.words ?? '')}`

@@ -68,7 +68,7 @@ function belayingPoint(
   { rail: code, number }: { readonly rail: string; readonly number: number },
 ): BelayingPoint | undefined {
   const place = rails.find(rail => rail.code === code)?.places[number - 1]
-  return place && { rail: code, number, side: place.side, at: place.at }
+  return place && { rail: code, number, pin: place.pin, side: place.side, at: place.at }
 }
 
 function horseOf({ line: { horse } }: Hung, { around, say }: Finishing): string | undefined {

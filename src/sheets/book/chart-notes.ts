@@ -96,20 +96,21 @@ function likeness(
   const at = new Map(port.map(place => [place.number, place]))
   const differ = numbers.filter(number => carried(at.get(number)) !== carried(across.get(number)))
   const alike = numbers.filter(number => !differ.includes(number) && carried(at.get(number)) !== '')
+  const shown = (number: number) => at.get(number)?.pin ?? String(number)
   const many = `The two sides of the ${rail} are alike`
   if (differ.length === 0) return [[words(`${many}, pin for pin: learn one and you know both.`, type.text)]]
   if (alike.length === 0 || differ.length > 8) return []
   return [
     [
-      words(`${many} at ${ranges(alike)}. They differ at `, type.text),
-      words(listed(differ.map(String)), type.textStrong),
+      words(`${many} at ${ranges(alike, shown)}. They differ at `, type.text),
+      words(listed(differ.map(shown)), type.textStrong),
       words(': learn those first.', type.text),
     ],
   ]
 }
 
 // '3 to 17', '1, 2 and 5 to 9'
-function ranges(numbers: readonly number[]): string {
+function ranges(numbers: readonly number[], shown: (number: number) => string): string {
   const runs: [number, number][] = []
   for (const number of numbers) {
     const last = runs.at(-1)
@@ -118,7 +119,7 @@ function ranges(numbers: readonly number[]): string {
   }
   return listed(
     runs.map(([from, to]) =>
-      from === to ? String(from) : to === from + 1 ? `${from}, ${to}` : `${from} to ${to}`,
+      from === to ? shown(from) : `${shown(from)}${to === from + 1 ? ', ' : ' to '}${shown(to)}`,
     ),
   )
 }

@@ -177,7 +177,7 @@ const blankAlt = ({ part }: PlacedRail): string =>
 function forcedFinding(place: Place, fit: PinName['fit'], book: Book): readonly Finding[] {
   const [line] = place.lines.flatMap(address => book.rig.lineAt.get(address) ?? [])
   if (!line || fit === 'as it is') return []
-  const where = `pin ${place.number} of ${place.rail} in the ${book.station.name}'s handbook`
+  const where = `pin ${place.pin} of ${place.rail} in the ${book.station.name}'s handbook`
   const at = line.belaySpan ?? line.span
   switch (fit) {
     case 'cut':

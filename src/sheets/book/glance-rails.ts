@@ -123,10 +123,10 @@ function numbersOf(
   const shown = places.flatMap((place, index) => {
     const isEnd = index === 0 || index === last
     return isEnd || (place.number % 5 === 0 && room(index) > 6)
-      ? [{ number: place.number, x: at(index) }]
+      ? [{ pin: place.pin, x: at(index) }]
       : []
   })
-  return shown.map(({ number, x }) =>
-    lettered(ruler, { x, y }, String(number), type.legend, black, { anchor: 'middle' }),
+  return shown.map(({ pin, x }) =>
+    lettered(ruler, { x, y }, pin, type.legend, black, { anchor: 'middle' }),
   )
 }

@@ -109,7 +109,7 @@ function numbers(part: RailPart, spot: RailSpot, { setting }: Book): readonly Ma
     lettered(
       setting.ruler,
       { x, y: spot.y + railHeights.number },
-      String(part.places[index]?.number ?? ''),
+      part.places[index]?.pin ?? '',
       face,
       black,
       { anchor: 'middle' },

@@ -27,7 +27,7 @@ export function railMarks({ rail, plank, pins }: DeckRail, rig: Rig): Group {
         return {
           kind: 'group',
           id: place.address,
-          title: `${rail.code} ${place.number}: ${names.join(', ') || 'free'}`,
+          title: `${rail.code} ${place.pin}: ${names.join(', ') || 'free'}`,
           marks: [{ kind: 'circle', at, radius: names.length > 0 ? radius : radius - weight.b / 2, ...look }],
         }
       }),

@@ -158,7 +158,7 @@ function shipOrder(rail: Rail, places: readonly Place[]): readonly Place[] {
 function usedRows(place: Place, rail: Rail, rig: Rig): readonly ListRow[] {
   const lines = place.lines.flatMap(address => rig.lineAt.get(address) ?? [])
   return lines.map((line, index) => ({
-    numbers: index === 0 ? String(place.number) : '',
+    numbers: index === 0 ? place.pin : '',
     place: index === 0 ? place : undefined,
     line,
     name: nameOnRail(line, rail, rig),
@@ -166,10 +166,11 @@ function usedRows(place: Place, rail: Rail, rig: Rig): readonly ListRow[] {
 }
 
 function freeRow(places: readonly Place[]): ListRow {
-  const numbers = places.map(place => place.number)
-  const [least, most] = [Math.min(...numbers), Math.max(...numbers)]
+  const [least, most] = [...places]
+    .sort((a, b) => a.number - b.number)
+    .filter((_, i, all) => i === 0 || i === all.length - 1)
   return {
-    numbers: least === most ? String(least) : `${least}–${most}`,
+    numbers: [least, most].flatMap(place => place?.pin ?? []).join('–'),
     place: places[Math.floor((places.length - 1) / 2)],
     line: undefined,
     name: 'free',

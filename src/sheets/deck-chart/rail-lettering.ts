@@ -33,12 +33,12 @@ function numbersBeside({ pins, numbered }: DeckRail, ruler: Ruler, out: number):
   )
   const x = outermost + hand * out
   const wide = ordered.reduce(
-    (most, { place }) => Math.max(most, ruler(String(place.number), chartType.deckNumber)),
+    (most, { place }) => Math.max(most, ruler(place.pin, chartType.deckNumber)),
     0,
   )
   const marks = ordered.flatMap(({ place, at }, index): readonly Mark[] => {
     const y = (tops[index] ?? 0) + numberStep / 2
-    const words = String(place.number)
+    const words = place.pin
     return [
       leader({ x: at.x + hand * 1.2, y: at.y }, { x: x - hand * (wide / 2 + 0.7), y }),
       lettered(
@@ -62,7 +62,7 @@ function numbersBeside({ pins, numbered }: DeckRail, ruler: Ruler, out: number):
 
 function numbersBelow({ pins, bounds }: DeckRail, ruler: Ruler, down: number): Lettered {
   const type = chartType.deckNumber
-  const wide = pins.reduce((most, { place }) => Math.max(most, ruler(String(place.number), type)), 0) + 0.8
+  const wide = pins.reduce((most, { place }) => Math.max(most, ruler(place.pin, type)), 0) + 0.8
   const ordered = [...pins].sort((a, b) => a.at.x - b.at.x)
   const lefts =
     spaced(
@@ -76,7 +76,7 @@ function numbersBelow({ pins, bounds }: DeckRail, ruler: Ruler, down: number): L
     const moved = Math.abs(x - at.x) > 0.3
     return [
       ...(moved ? [leader({ x: at.x, y: at.y + 1.1 }, { x, y: y - capHeight(type) / 2 - 0.4 })] : []),
-      lettered(ruler, { x, y: y + capHeight(type) / 2 }, String(place.number), type, ink.ink, {
+      lettered(ruler, { x, y: y + capHeight(type) / 2 }, place.pin, type, ink.ink, {
         anchor: 'middle',
       }),
     ]

@@ -11,7 +11,7 @@ import { headType } from './type.ts'
  */
 export function blankBoxes(
   { columns, pitch, heights, scale }: StripPlan,
-  numbers: readonly number[],
+  numbers: readonly string[],
   ruler: Ruler,
 ): readonly Mark[] {
   const [name, does, ease] = heights.rows
@@ -26,7 +26,7 @@ export function blankBoxes(
       box(markFoot + 2.3 * scale, name - 1.8),
       box(name + 1, does - 1.8),
       box(does + 1, ease - 1.8),
-      lettered(ruler, { x, y: name - 4.4 }, String(numbers[index] ?? ''), headType.foot, ink.rig, {
+      lettered(ruler, { x, y: name - 4.4 }, numbers[index] ?? '', headType.foot, ink.rig, {
         anchor: 'middle',
       }),
     ]

@@ -103,7 +103,7 @@ export function pinColumn(
 const group = (tag: Tag, marks: readonly Mark[]): Group => ({ kind: 'group', tag, marks })
 
 const titleOf = ({ place, lines }: StripPin): string =>
-  `${place.rail} ${place.number}: ${lines.length === 0 ? 'free' : lines.map(line => line.nameAlone).join(', ')}`
+  `${place.rail} ${place.pin}: ${lines.length === 0 ? 'free' : lines.map(line => line.nameAlone).join(', ')}`
 
 interface PinPlace {
   /** The middle of the line's own part of the column. */

@@ -63,7 +63,7 @@ function brokenEnd(x: number, from: number, to: number, isBroken: boolean): read
 /** A pin, or the kevel or cleat that a rail of one place is, standing on the plank with its number. */
 export function pinOnPlank(
   plan: StripPlan,
-  { x, number, kind, state }: { x: number; number: number; kind: string; state: PinState },
+  { x, number, kind, state }: { x: number; number: string; kind: string; state: PinState },
   ruler: Ruler,
 ): readonly Mark[] {
   const { plankTop, plankFoot } = plan.heights
@@ -74,7 +74,7 @@ export function pinOnPlank(
   return [
     { kind: 'path', steps: headOf(kind, at), ...look },
     ...(isTimber(kind) ? [] : [tail(x, plankFoot, plan.scale, state)]),
-    lettered(ruler, { x, y: baseline }, String(number), type, state === 'free' ? ink.rig : ink.ink, {
+    lettered(ruler, { x, y: baseline }, number, type, state === 'free' ? ink.rig : ink.ink, {
       anchor: 'middle',
     }),
   ]

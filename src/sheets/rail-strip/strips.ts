@@ -141,7 +141,7 @@ function blank(sheet: SheetOf): Sheet {
   const { plan, pins } = part
   const { ruler } = setting
   const words: HeadWords = { ...headWords(sheet), beside: 'Write in each line; the filled strip is the key.' }
-  const numbers = pins.map(pin => pin.place.number)
+  const numbers = pins.map(pin => pin.place.pin)
   const marks: readonly Mark[] = [
     ...stripHead(words, view, frame, setting),
     {
@@ -157,7 +157,7 @@ function blank(sheet: SheetOf): Sheet {
           (pin, index): Mark => ({
             kind: 'group',
             id: pin.place.address,
-            title: `${rail.code} ${pin.place.number}`,
+            title: `${rail.code} ${pin.place.pin}`,
             marks: numbered(plan, rail, pin, index, 'not told', ruler),
           }),
         ),
@@ -182,8 +182,7 @@ const numbered = (
   index: number,
   state: PinState,
   ruler: Setting['ruler'],
-) =>
-  pinOnPlank(plan, { x: plan.columns[index] ?? 0, number: pin.place.number, kind: rail.kind, state }, ruler)
+) => pinOnPlank(plan, { x: plan.columns[index] ?? 0, number: pin.place.pin, kind: rail.kind, state }, ruler)
 
 function headWords({ rig, rail, setting, index, of }: SheetOf): Omit<HeadWords, 'beside'> {
   const { sheetNumber } = setting

@@ -1,0 +1,186 @@
+import { describe, expect, it, test } from 'vitest'
+import { deckChart } from '../../src/sheets/deck-chart/index.ts'
+import { labelBoxesMeet } from '../../src/sheets/label-box.ts'
+import { railStrips } from '../../src/sheets/rail-strip/index.ts'
+import { sailPlan } from '../../src/sheets/sail-plan/index.ts'
+import { overlaps } from '../sheets/boxes.ts'
+import { boxOf, groupsOf, textsOf } from '../sheets/plan-marks.ts'
+import { compiledRig, exampleText } from '../support/compiled.ts'
+import { installedFonts } from '../support/fonts.ts'
+
+const { ruler } = await installedFonts()
+
+const vessels = ['ship-sorrel-wend', 'brig-quill-marten'] as const
+
+/** What the head of her own text says that she has, counted there by hand. */
+function saidOf(vessel: string) {
+  const words = /^# (\d+) sails, (\d+) lines, (\d+) places to belay, (\d+) stations\.$/m.exec(
+    exampleText(vessel),
+  )
+  const [sails, lines, places, stations] = (words ?? []).slice(1).map(Number)
+  return { sails, lines, places, stations }
+}
+
+describe.each(vessels)('%s', vessel => {
+  const { value, findings } = compiledRig(vessel)
+  const { rig, figures, evolutions } = value
+  const setting = {
+    ruler,
+    paper: 'A4',
+    imprint: { digest: '7Q4K-9MTX', from: `${vessel}.rig`, errors: 0 },
+    sheetNumber: { n: 1, of: 9 },
+  } as const
+
+  it('is clean', () => {
+    expect(findings.filter(({ severity }) => severity !== 'note').map(({ message }) => message)).toEqual([])
+  })
+
+  it('has the sails, lines, pins and stations that her own head tells of', () => {
+    const { sails, lines, rails, stations } = rig
+    expect({
+      sails: sails.length,
+      lines: lines.length,
+      places: rails.flatMap(rail => rail.places).length,
+      stations: stations.length,
+    }).toEqual(saidOf(vessel))
+  })
+
+  it('is whole: every line belayed, led and worked, every sail set and doused, reckoned and in the order', () => {
+    const wanting = rig.lines.filter(line => !line.belay || !line.station || line.leadUnknown !== undefined)
+    expect(wanting.map(line => line.words)).toEqual([])
+    expect(evolutions.sails.filter(({ set, douse }) => !set || !douse).map(({ sail }) => sail)).toEqual([])
+    expect([...figures.sails].filter(([, { area }]) => !area.known).map(([sail]) => sail)).toEqual([])
+    expect(new Set(rig.order)).toEqual(new Set(rig.sails.map(({ name }) => name)))
+  })
+
+  it('says in her orders how every haul is answered, and has the hands for it', () => {
+    const phases = evolutions.sails.flatMap(({ set, douse }) =>
+      [set, douse].flatMap(order => order?.phases ?? []),
+    )
+    const silent = phases.flatMap(({ order, answers }) =>
+      answers.flatMap(({ hauled, how }) => (how.kind === 'follows' ? [`${order} ${hauled.pairKey}`] : [])),
+    )
+    expect(silent).toEqual([])
+    expect(
+      phases.filter(({ hands }) => hands.stations.some(({ short }) => short > 0)).map(({ order }) => order),
+    ).toEqual([])
+  })
+
+  it('is drawn with a name for every sail, and no word over another', () => {
+    const { value: sheet } = sailPlan(rig, figures, setting)
+    expect(groupsOf(sheet.marks).filter(({ id }) => id?.startsWith('name.')).length).toBe(rig.sails.length)
+    const texts = textsOf(sheet.marks)
+    const meeting = texts.flatMap(({ mark: a }, i) =>
+      texts
+        .slice(i + 1)
+        .flatMap(({ mark: b }) => (labelBoxesMeet(boxOf(a), boxOf(b)) ? [`${a.words} on ${b.words}`] : [])),
+    )
+    expect(meeting).toEqual([])
+  })
+
+  it('is charted with every pin and line once, and no word over another', () => {
+    const { value: sheet } = deckChart(rig, figures, setting)
+    expect(overlaps(sheet)).toEqual([])
+    const ids = groupsOf(sheet.marks).flatMap(({ id }) => id ?? [])
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([])
+    const places = rig.rails.flatMap(rail => rail.places.map(({ address }) => address))
+    expect(ids.filter(id => id.startsWith('pin.')).sort()).toEqual(places.sort())
+  })
+
+  it('has a strip for every rail, and no word over another', () => {
+    for (const rail of rig.rails) {
+      for (const sheet of railStrips(rig, rail, setting).value) expect(overlaps(sheet), rail.code).toEqual([])
+    }
+  })
+})
+
+describe('the ship', () => {
+  const { rig, figures } = compiledRig('ship-sorrel-wend').value
+
+  test('crosses double topgallants on fore and main, and a skysail on the main', () => {
+    const onMast = (mast: string) =>
+      rig.sails.flatMap(sail => (sail.kind === 'square' && sail.mast === mast ? [sail.class] : []))
+    const eight = [
+      'course',
+      'lower topsail',
+      'upper topsail',
+      'lower topgallant',
+      'upper topgallant',
+      'royal',
+    ]
+    expect(onMast('fore mast')).toEqual(eight)
+    expect(onMast('main mast')).toEqual([...eight, 'skysail'])
+    expect(onMast('mizzen mast')).toEqual(['course', 'lower topsail', 'upper topsail', 'topgallant', 'royal'])
+  })
+
+  test('sets studdingsails of four lines a side, and leaves them out of her plain sail', () => {
+    const studdingsails = rig.sails.filter(sail => sail.kind === 'studdingsail')
+    expect(studdingsails).toHaveLength(2)
+    for (const { name } of studdingsails) {
+      const lines = rig.lines.filter(({ host }) => host?.name === name)
+      expect(lines.map(({ side }) => side)).toEqual(Array(4).fill(['port', 'starboard']).flat())
+      const halyard = lines.find(({ kind, side }) => kind === 'halyard' && side === 'starboard')
+      expect(halyard?.lead.at(-1)?.at.y).toBeGreaterThan(7)
+    }
+    const plain = rig.sails.filter(sail => sail.kind !== 'studdingsail')
+    const area = (names: readonly string[]) =>
+      names.reduce((sum, name) => {
+        const one = figures.sails.get(name)?.area
+        return sum + (one?.known ? one.value : Number.NaN)
+      }, 0)
+    expect(figures.total.known && figures.total.value).toBeCloseTo(area(plain.map(({ name }) => name)), 6)
+    expect(area(studdingsails.map(({ name }) => name))).toBeGreaterThan(40)
+  })
+})
+
+describe('the brig', () => {
+  const { rig, evolutions } = compiledRig('brig-quill-marten').value
+  const railOf = (name: string) => rig.rails.filter(rail => rail.name === name)
+
+  test('braces her fore yards from aft and her main yards from forward', () => {
+    const braces = rig.lines.filter(({ kind }) => kind === 'brace')
+    const ways = (mast: string) => new Set(braces.filter(line => line.mast === mast).map(line => line.swings))
+    expect(ways('fore mast')).toEqual(new Set(['aft']))
+    expect(ways('main mast')).toEqual(new Set(['forward']))
+    const eased = (sail: string) =>
+      evolutions.ordersAt
+        .get(sail)
+        ?.set?.phases.find(({ order }) => order === 'Hoist away.')
+        ?.ease.find(({ pairKey }) => pairKey.endsWith('.brace'))?.reach
+    expect([eased('fore topsail'), eased('main topsail')]).toEqual(['lee', 'weather'])
+  })
+
+  test('numbers the pin put in after pin 5 as 5a, and belays on it', () => {
+    const [port] = railOf('fore rail')
+    expect(port?.places.map(({ pin }) => pin).slice(3, 8)).toEqual(['4', '5', '5a', '6', '7'])
+    const slabLine = rig.lines.find(({ words }) => words === 'fore course slab line')
+    expect(slabLine?.belay).toMatchObject({ rail: 'FR-P', number: 6, pin: '5a' })
+    expect(rig.placeAt.get('pin.FR-P.5a')?.lines).toEqual([slabLine?.address])
+  })
+
+  test('has a spider band numbered round her main mast, from forward by starboard', () => {
+    const [band] = railOf('main band')
+    const places = band?.places ?? []
+    expect(band).toMatchObject({ kind: 'spider band', lie: 'round' })
+    expect(places.map(({ side }) => side)).toEqual([
+      ...['centre', 'starboard', 'starboard', 'starboard', 'centre', 'port', 'port', 'port'],
+    ])
+    const [forward, aft] = [places[0]?.at, places[4]?.at]
+    expect((aft?.x ?? 0) - (forward?.x ?? 0)).toBeCloseTo(0.41 + 2 * 0.1, 3)
+  })
+
+  test('knows bitts, kevels, racks and shroud cleats, and two light lines on one of these', () => {
+    const kinds = ['fore bitts', 'fore tack kevel', 'bowsprit rack', 'main shroud cleats'].map(
+      name => railOf(name)[0]?.kind,
+    )
+    expect(kinds).toEqual(['bitts', 'kevel', 'rack', 'shroud cleat'])
+    const shared = rig.rails.flatMap(rail => rail.places).filter(place => place.shared)
+    expect(shared.map(({ lines }) => lines)).toEqual([['house-flag-halyard', 'signal-halyard']])
+  })
+
+  test('has two reef bands in each topsail, the main topsail its own', () => {
+    const depths = (name: string) => rig.sailAt.get(name)?.reefs.map(({ cringleOut }) => cringleOut)
+    expect(depths('fore topsail')).toEqual([5.12, 5.41])
+    expect(depths('main topsail')).toEqual([5.32, 5.61])
+  })
+})
