@@ -39,7 +39,8 @@ const easingHands = (rows: readonly OrderRow[]): number =>
 type Wants = Omit<StationHands, 'loans' | 'short'>
 
 function wantsOf(rig: Rig, station: Station, { haul, ease, tend }: Worked): Wants {
-  const own = (rows: readonly OrderRow[]) => rows.map(row => shareOf(rig, row, station.name))
+  const own = (rows: readonly OrderRow[]) =>
+    rows.filter(row => row.stations.includes(station.name)).map(row => shareOf(rig, row, station.name))
   return {
     station: station.name,
     hauling: handsAtOnce(own(haul)),
@@ -72,7 +73,7 @@ function withLoans(rig: Rig, wanting: readonly Wants[]): readonly StationHands[]
     const short = shortOf(wants)
     const loans = short > 0 ? borrow(lendersOf(rig, wants.station, wanting), spare, short) : []
     const lent = loans.reduce((total, loan) => total + loan.hands, 0)
-    return { ...wants, loans, short: Math.max(0, short - lent) }
+    return { loans, short: Math.max(0, short - lent), ...wants }
   })
 }
 

@@ -28,12 +28,12 @@ function rowOf(
   const larger = starboard.length >= port.length ? starboard : port
   const count = pair.reach === 'named' || pair.reach === 'other' ? Math.min(1, larger.length) : larger.length
   return {
-    ...pair,
-    ...manner,
     lines: { starboard: starboard.map(addressOf), port: port.map(addressOf) },
     count,
     hands: handsOn(larger, count),
     stations: [...new Set([...port, ...starboard].flatMap(line => line.station ?? []))],
+    ...pair,
+    ...manner,
   }
 }
 

@@ -57,11 +57,15 @@ function orderPhase(rig: Rig, phase: Phase, number: number, slack: readonly Slac
     tend: rowsSaid(rig, phase, ['tend']),
     aloft,
   }
-  const said = { number, order, answer, report, until, minds, cautions }
   return {
     phase: {
-      ...said,
-      ...worked,
+      number,
+      order,
+      answer,
+      report,
+      until,
+      minds,
+      cautions,
       hold: rowsSaid(rig, phase, ['hold']),
       standBy: rowsSaid(rig, phase, ['stand by']),
       freed: freedBefore(answers, belayedWhere(slack, deals)),
@@ -71,6 +75,7 @@ function orderPhase(rig: Rig, phase: Phase, number: number, slack: readonly Slac
       ),
       answers,
       hands: phaseHands(rig, worked),
+      ...worked,
     },
     slack: slackAfter(slack, deals, followed, number),
   }
@@ -94,7 +99,7 @@ function freedBefore(answers: readonly Answer[], slack: readonly Slack[]): reado
     const [first] = group
     if (!first) return []
     const { act, phase, belayed } = first
-    return folded(group.map(({ line }) => line)).map(pair => ({ ...pair, act, phase, belayed }))
+    return folded(group.map(({ line }) => line)).map(pair => ({ act, phase, belayed, ...pair }))
   })
 }
 

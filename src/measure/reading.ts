@@ -30,19 +30,19 @@ export function figureAt(text: string, offset: number): FigureRead | undefined {
     const rest = numberIn(inches)
     const fault = whole.fault ?? rest.fault
     const value = inSi(whole.value, unitOf(feetUnit ?? '')) + inSi(rest.value, unitOf(inchesUnit ?? ''))
-    return { written, ...sound({ value, fault }, largest.length), dimension: 'length', unit: 'in' }
+    return { written, dimension: 'length', unit: 'in', ...sound({ value, fault }, largest.length) }
   }
   const plain = numberIn(digits)
   const unit = spelling === undefined ? undefined : unitOf(spelling)
   if (unit === undefined) {
-    return { written, ...sound(plain, largestCount), dimension: undefined, unit: undefined }
+    return { written, dimension: undefined, unit: undefined, ...sound(plain, largestCount) }
   }
   const measured = { value: inSi(plain.value, unit), fault: plain.fault }
   return {
     written,
-    ...sound(measured, largest[unit.dimension]),
     dimension: unit.dimension,
     unit: unit.symbol,
+    ...sound(measured, largest[unit.dimension]),
   }
 }
 

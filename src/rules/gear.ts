@@ -46,7 +46,8 @@ export function squareYardsOf(rig: Rig): readonly Yard[] {
 export const isShackled = (sail: Sail, corner: string): boolean =>
   sail.shackled.some(({ part }) => part === corner || part === `${corner}s`)
 
-function put<T>(map: Map<string, T[]>, key: string, value: T): void {
+/** Adds to the list that is kept under a key. */
+export function put<T>(map: Map<string, T[]>, key: string, value: T): void {
   const list = map.get(key)
   if (list) list.push(value)
   else map.set(key, [value])

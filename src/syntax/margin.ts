@@ -259,8 +259,8 @@ function lineBegin(text: string, offset: number): number {
 const virtual = (type: TokenType, offset: number): IToken => ({
   image: '',
   startOffset: offset,
-  tokenType: type,
   tokenTypeIdx: type.tokenTypeIdx as number,
+  tokenType: type,
 })
 const goesOnMark = virtual(GoesOn, 0)
 const setIn = virtual(SetIn, 0)

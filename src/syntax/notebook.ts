@@ -51,10 +51,10 @@ export function openStatement(
   const statement: OpenStatement = {
     added: false,
     pins: undefined,
-    ...told,
     clauses: [],
     block: [],
     doubtful: false,
+    ...told,
   }
   notebook.open.at(-1)?.block.push(statement)
   notebook.open.push(statement)

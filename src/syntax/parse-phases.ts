@@ -129,7 +129,7 @@ export abstract class PhasesParser extends GearParser {
       return (
         berth && {
           kind: 'berth',
-          berth: { ...withOwnSide(berth, side, after), side: side ?? after, span },
+          berth: { side: side ?? after, span, ...withOwnSide(berth, side, after) },
           span,
         }
       )

@@ -227,7 +227,7 @@ function withGear(sail: Sail, sails: readonly Sail[], gears: ReadonlyMap<Sail | 
   if (!own) return sail
   const { kit } = own.hanging
   const above = sailAbove(sail, sails)
-  const crew = { ...own, above: (above && gears.get(above)?.lines) ?? [] }
+  const crew = { above: (above && gears.get(above)?.lines) ?? [], ...own }
   return {
     ...sail,
     gear: kit.name.words,

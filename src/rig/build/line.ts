@@ -29,13 +29,15 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
   const rail = berth && rails.find(one => one.code === berth.rail)
   const belay = berth && belayingPoint(rails, berth)
   const deed = deedOf(hung, finishing)
-  const labels = labelsOf(hung)
+  const { label, labelOnMast, labelOnSail } = labelsOf(hung)
   const led = leadOf(hung, belay, finishing.around)
   return {
     address: hung.address,
     pairKey: hung.pairKey,
     words: hung.words,
-    ...labels,
+    label,
+    labelOnMast,
+    labelOnSail,
     short: line.short,
     kind: kindOf(nameKey(line.name.words)),
     pair: line.pair,
@@ -49,7 +51,8 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     hands: line.hands,
     counterparts: counterpartsOf(hung, finishing),
     answeredBy: line.answeredBy,
-    ...led,
+    lead: led.lead,
+    leadUnknown: led.leadUnknown,
     swings: swingOf(deed, led),
     travel: line.travels === undefined ? undefined : metres(line.travels),
     cut: line.cut === undefined ? undefined : metres(line.cut),

@@ -100,7 +100,6 @@ function squareSail(
   const footYard = foot && around.spars.get(nameKey(foot.words))
   if (foot && !footYard) say(unknownName('yard', foot, yardNames(around)))
   return {
-    ...common(entry, name),
     kind: 'square',
     class: kind,
     mast: yard.mast,
@@ -110,6 +109,7 @@ function squareSail(
     head: widthAndHeight(particular(entry, 'head')),
     foot: widthAndHeight(particular(entry, 'foot')),
     roach: metres(clause(particular(entry, 'foot') ?? entry, 'roach')?.measure.value ?? 0),
+    ...common(entry, name),
   }
 }
 
@@ -188,13 +188,13 @@ function foreAndAftSail(
   const hung = corners.find(({ name: corner }) => corner === 'head' || corner === 'throat')?.at
   const stay = keys.map(key => around.stays.get(key)?.from).find(Boolean)
   return {
-    ...common(entry, name),
     kind: 'fore-and-aft',
     class: kind,
     mast: bearer ?? mastOf(keys[0] ?? name.words, stay ?? hung, around.masts)?.name,
     on: keys,
     sheetedTo: sheetedTo?.name,
     corners,
+    ...common(entry, name),
   }
 }
 

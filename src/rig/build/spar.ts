@@ -132,13 +132,13 @@ function yardOf(entry: Statement, name: string, mast: Mast | undefined): Yard {
   const lowered = hoist?.from.value ?? height
   const length = clause(entry, 'long')?.measure.value
   return {
-    ...common(entry, name),
     kind: 'yard',
     mast: mast?.name,
     length: length === undefined ? undefined : metres(length),
     middle: height === undefined || !mast ? undefined : hungBefore(mast, height),
     hoists: hoist !== undefined,
     loweredHeight: lowered === undefined ? undefined : metres(lowered),
+    ...common(entry, name),
   }
 }
 
@@ -153,7 +153,6 @@ function boomOf(entry: Statement, name: string, kind: Boom['kind'], masts: reado
   const outer = extent && endOf(extent.to.steps)
   const hoist = clause(entry, 'hoistsFrom')
   return {
-    ...common(entry, name),
     kind,
     mast: mastOf(name, inner, masts)?.name,
     length: inner && outer && metres(Math.hypot(outer.x - inner.x, outer.y - inner.y, outer.z - inner.z)),
@@ -162,6 +161,7 @@ function boomOf(entry: Statement, name: string, kind: Boom['kind'], masts: reado
     hoists: hoist !== undefined,
     loweredHeight: hoist && metres(hoist.from.value),
     reefs: clause(entry, 'reefs')?.measures.map(({ value }) => metres(value)) ?? [],
+    ...common(entry, name),
   }
 }
 

@@ -1,8 +1,9 @@
-import type { Mast, Place, Rail, Rig } from '../../rig/index.ts'
+import type { Place, Rail, Rig } from '../../rig/index.ts'
 import { isHalyard } from '../deeds.ts'
+import { put } from '../gear.ts'
 import { aboutLine, aboutRail, listed, railName, sentence } from '../naming.ts'
 import { orderOf, outOfOrder } from '../out-of-order.ts'
-import type { BelayedLine } from '../pairs.ts'
+import { type BelayedLine, isBelayed } from '../pairs.ts'
 import type { Draft, Rule } from '../rule.ts'
 import { gearWord } from './gear-word.ts'
 
@@ -12,9 +13,11 @@ export const orderDiffers: Rule = {
   severity: 'warning',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    const rows = rig.masts.map(mast => rig.rails.flatMap(rail => rowAlong(rig, rail, mast)))
-    const found = rows.flatMap((models, index) =>
-      (rows[index + 1] ?? []).flatMap(row => disorderOf(row, models)),
+    const rows = rowsOf(rig)
+    const found = rig.masts.flatMap((mast, index) =>
+      (rows.get(rig.masts[index + 1]?.name ?? '') ?? []).flatMap(row =>
+        disorderOf(row, rows.get(mast.name) ?? []),
+      ),
     )
     // The same disorder on both sides of the deck is one, told for the side that the text has first.
     for (const disorder of found) {
@@ -38,7 +41,7 @@ function disorderOf(row: Row, models: readonly Row[]): readonly Disorder[] {
   return [{ key: `${row.rail.mark} ${model.rail.mark} ${strayed.join()}`, row, model, strayed }]
 }
 
-/** A mast's own gear along a rail, from forward. */
+/** A mast's own gear along a rail, from forward, two or more. Words that two lines answer to are left out. */
 interface Row {
   readonly rail: Rail
   readonly gear: readonly Berthed[]
@@ -52,19 +55,30 @@ interface Berthed {
 
 const wordsOf = ({ gear }: Row) => gear.map(({ word }) => word)
 
-/** Halyards are left out, and words that two lines answer to. Nothing where fewer than two are left. */
-function rowAlong(rig: Rig, rail: Rail, mast: Mast): readonly Row[] {
-  const gear = rail.places.flatMap(place =>
-    place.lines.flatMap(address => {
+/** The rows of each mast, by its name, in the order of the rails. */
+function rowsOf(rig: Rig): ReadonlyMap<string, readonly Row[]> {
+  const rows = new Map<string, Row[]>()
+  for (const rail of rig.rails) {
+    for (const [mast, gear] of gearAlong(rig, rail)) {
+      const single = gear.filter(({ word }) => gear.filter(other => other.word === word).length === 1)
+      if (single.length > 1) put(rows, mast, { rail, gear: single })
+    }
+  }
+  return rows
+}
+
+/** What is belayed along a rail, from forward, by the mast whose gear it is. Halyards are left out. */
+function gearAlong(rig: Rig, rail: Rail): ReadonlyMap<string, readonly Berthed[]> {
+  const gear = new Map<string, Berthed[]>()
+  for (const place of rail.places) {
+    for (const address of place.lines) {
       const line = rig.lineAt.get(address)
-      if (!line?.belay || line.mast !== mast.name || isHalyard(line)) return []
-      return [{ word: gearWord(rig, mast, line), line: { ...line, belay: line.belay }, place }]
-    }),
-  )
-  const counts = new Map<string, number>()
-  for (const { word } of gear) counts.set(word, (counts.get(word) ?? 0) + 1)
-  const single = gear.filter(({ word }) => counts.get(word) === 1)
-  return single.length > 1 ? [{ rail, gear: single }] : []
+      const mast = rig.mastAt.get(line?.mast ?? '')
+      if (!line || !isBelayed(line) || !mast || isHalyard(line)) continue
+      put(gear, mast.name, { word: gearWord(rig, mast, line), line, place })
+    }
+  }
+  return gear
 }
 
 /** The row of the other mast, on the same side, with the most gear in common; undefined where none has two. */

@@ -11,8 +11,8 @@ export const noBrace: Rule = {
   *judge({ rig }) {
     const gear = gearOf(rig)
     for (const yard of squareYardsOf(rig)) {
-      const carries = rig.sails.find(sail => sail.kind === 'square' && sail.yard === yard.name)
       if (gear.ofSpar(yard).some(swingsYard)) continue
+      const carries = rig.sails.find(sail => sail.kind === 'square' && sail.yard === yard.name)
       yield {
         at: yard.span,
         message: `${sentence(yard.name)} has no braces.`,

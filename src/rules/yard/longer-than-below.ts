@@ -9,8 +9,9 @@ export const longerThanBelow: Rule = {
   severity: 'warning',
   judges: 'vessels and parts',
   *judge({ rig }) {
+    const all = squareYardsOf(rig)
     for (const mast of rig.masts) {
-      const yards = squareYardsOf(rig)
+      const yards = all
         .flatMap(yard =>
           yard.mast === mast.name && yard.middle && yard.length
             ? [{ ...yard, z: yard.middle.z, length: yard.length }]

@@ -14,10 +14,11 @@ export const loweredTooLow: Rule = {
   severity: 'error',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    for (const yard of squareYardsOf(rig)) {
+    const yards = squareYardsOf(rig)
+    for (const yard of yards) {
       const low = yard.loweredHeight
       if (!yard.hoists || low === undefined || !yard.middle) continue
-      const stop = stopBelow(rig, yard, yard.middle.z)
+      const stop = stopBelow(rig, yard, yards, yard.middle.z)
       if (!stop || low >= stop.height + stop.clear) continue
       yield {
         at: yard.span,
@@ -39,10 +40,10 @@ interface Stop {
 }
 
 /** Whichever is higher: the cap below, or the yard below where it is set. */
-function stopBelow(rig: Rig, yard: Yard, hoisted: number): Stop | undefined {
+function stopBelow(rig: Rig, yard: Yard, yards: readonly Yard[], hoisted: number): Stop | undefined {
   const mast = mastOf(rig, yard)
   const cap = mast && capBelow(mast, hoisted)
-  const below = nextBelow(rig, yard, hoisted)
+  const below = nextBelow(yard, yards, hoisted)
   const stops: readonly Stop[] = [
     ...(cap?.head
       ? [{ what: `the cap of the ${cap.name}`, height: cap.head.z, clear: 0, span: cap.span }]
@@ -59,8 +60,8 @@ function stopBelow(rig: Rig, yard: Yard, hoisted: number): Stop | undefined {
 
 const reach = ({ height, clear }: Stop) => height + clear
 
-function nextBelow(rig: Rig, yard: Yard, hoisted: number) {
-  return squareYardsOf(rig)
+function nextBelow(yard: Yard, yards: readonly Yard[], hoisted: number) {
+  return yards
     .flatMap(other => (other.middle && other.mast === yard.mast ? [{ ...other, middle: other.middle }] : []))
     .filter(other => other.name !== yard.name && other.middle.z < hoisted)
     .sort((a, b) => b.middle.z - a.middle.z)[0]
