@@ -1,6 +1,6 @@
 import type { IToken, TokenType } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
-import { nearest, type Source } from '../text/index.ts'
+import { clearlyNearest, nearest, type Source, surelyMeant } from '../text/index.ts'
 import { endOf, error, tokenSpan } from './said.ts'
 import {
   Count,
@@ -21,10 +21,19 @@ import { pageWords } from './words.ts'
 
 /**
  * Turns the newlines into `LineEnd`, `SetIn` and `SetOut` by the margins of the lines. Blank lines and remarks do not count. What
- * stands first at the margin is a page word; a line there that has none is left out with all that is set in below it.
+ * stands first at the margin is a page word, or read as the one it is clearly meant for; a line there that has none is left
+ * out with all that is set in below it.
  */
 export function setMargins(tokens: readonly IToken[], source: Source, findings: Finding[]): IToken[] {
-  const setting: Setting = { source, findings, out: [], levels: [0], page: undefined, strangers: false }
+  const setting: Setting = {
+    source,
+    findings,
+    begun: wordsBeginning(tokens),
+    out: [],
+    levels: [0],
+    page: undefined,
+    strangers: false,
+  }
   let at = 0
   while (at < tokens.length) {
     const start = tokens[at]?.tokenType === LineStart ? at + 1 : at
@@ -40,6 +49,8 @@ export function setMargins(tokens: readonly IToken[], source: Source, findings: 
 interface Setting {
   readonly source: Source
   readonly findings: Finding[]
+  /** All words that begin a line of the text. */
+  readonly begun: ReadonlySet<string>
   readonly out: IToken[]
   /** The column of every open level, the margin first. */
   levels: number[]
@@ -79,9 +90,10 @@ function setPage(
   setting: Setting,
   line: readonly IToken[],
   column: number,
-  opens: TokenType | undefined,
+  written: TokenType | undefined,
 ): void {
   const first = line[0] as IToken
+  const opens = written ?? misspelt(setting, first)
   for (let depth = setting.levels.length; depth > 1; depth--) setting.out.push(setOut)
   setting.levels = [0]
   setting.page = opens
@@ -96,6 +108,36 @@ function setPage(
   if (column > 0) setting.findings.push(advice(setting.source, first, column, 0))
   retype(first, opens)
   push(setting, line, line)
+}
+
+/** The page word that a word at the margin is clearly meant for: of two as near, the one whose page the text lacks. */
+function misspelt({ begun, source, findings }: Setting, first: IToken): TokenType | undefined {
+  const { image } = first
+  const lacking = pageWords.filter(word => !begun.has(word))
+  const meant = clearlyNearest(image, pageWords) ?? clearlyNearest(image, lacking)
+  if (meant === undefined) return undefined
+  const at = tokenSpan(source, first)
+  const fix = { title: `Read "${meant}"`, edits: [{ at, text: meant }] }
+  findings.push({
+    ...error(
+      'syntax/page-word',
+      at,
+      `"${image}" is no page word, and is read as "${meant}".`,
+      `Write "${meant}".`,
+    ),
+    ...(surelyMeant(image, pageWords) === meant ? { fix } : {}),
+  })
+  return page[meant as keyof typeof page]
+}
+
+function wordsBeginning(tokens: readonly IToken[]): ReadonlySet<string> {
+  const words = new Set<string>()
+  let isFirst = true
+  for (const { tokenType, image } of tokens) {
+    if (isFirst) words.add(image)
+    isFirst = tokenType === LineStart
+  }
+  return words
 }
 
 /** A line set in where there is no page. A page word that was misspelt has been told already. */

@@ -19,6 +19,12 @@ export function surelyMeant(word: string, candidates: Iterable<string>): string 
   return digitsOf(word) === digitsOf(first.candidate) ? first.candidate : undefined
 }
 
+/** The candidate nearer to a word as written than all others; undefined where none is near, or two are equally so. */
+export function clearlyNearest(word: string, candidates: Iterable<string>): string | undefined {
+  const [first, second] = ranked(word, candidates)
+  return first && first.far !== second?.far ? first.candidate : undefined
+}
+
 const digitsOf = (word: string) => word.replace(/[^0-9]/g, '')
 
 interface Ranked {

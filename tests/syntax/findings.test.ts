@@ -64,9 +64,24 @@ describe('measures', () => {
 })
 
 describe('words', () => {
-  test('a page word that was misspelt is told, and its page is passed over as one', () =>
+  test('a page word that was misspelt is told, and its page read as the one meant', () =>
     check(`sials
-#^^^^^ error syntax/page-word: "sials" is no page word. Nearest: sails.
+#^^^^^ error syntax/page-word: "sials" is no page word, and is read as "sails".
+  jib, headsail on jib stay
+    tack 2.53 forward
+#        ^^^^ error measure/unit-missing: "2.53" wants a unit: m, mm, cm, ft or in. As in "2.53 m forward".
+edition 1`))
+
+  test('of two page words as near, the one whose page the text lacks is meant', () =>
+    check(`ails
+#^^^^ error syntax/page-word: "ails" is no page word, and is read as "sails".
+  jib, headsail on jib stay
+rails
+  fore rail, 3 pins, marked FR`))
+
+  test('where it can be either, its page is passed over', () =>
+    check(`ails
+#^^^^ error syntax/page-word: "ails" is no page word. Nearest: rails, sails.
   jib, headsail on jib stay
     tack 2.53 forward
 edition 1`))

@@ -1,0 +1,38 @@
+import { describe, expect, test } from 'vitest'
+import { pageWords } from '../../src/syntax/index.ts'
+import { compiledText, exampleText } from '../support/compiled.ts'
+
+const aLetterLost = (word: string) => `${word[0]}${word.slice(2)}`
+const twoSwapped = (word: string) => `${word.slice(0, -2)}${word.at(-1)}${word.at(-2)}`
+const oneChanged = (word: string) => `${word.slice(0, -1)}x`
+
+/** What is found beside notes in a rig with one stretch of its text written otherwise. */
+function foundIn(rig: string, stretch: RegExp, otherwise: string): readonly string[] {
+  const text = exampleText(rig)
+  expect(text).toMatch(stretch)
+  return compiledText(text.replace(stretch, otherwise))
+    .findings.filter(({ severity }) => severity !== 'note')
+    .map(({ rule, message }) => `${rule}: ${message}`)
+}
+
+const rigs = [
+  ['barque-harrow-tansy', [twoSwapped]],
+  ['schooner-pellow-finch', [aLetterLost, oneChanged]],
+] as const
+const opening = (word: string) => new RegExp(`^${word}(?= |$)`, 'm')
+
+describe.each(rigs)('in the %s a slip of the pen', (rig, slips) => {
+  const said = pageWords.filter(word => opening(word).test(exampleText(rig)))
+
+  test.each(said)('in the page word "%s" is told once', word => {
+    for (const slip of slips.map(misspell => misspell(word)).filter(other => !isPageWord(other))) {
+      const found = foundIn(rig, opening(word), slip)
+      expect(found.slice(0, 2), slip).toContain(
+        `syntax/page-word: "${slip}" is no page word, and is read as "${word}".`,
+      )
+      expect(found.length, found.join('\n')).toBeLessThanOrEqual(2)
+    }
+  })
+})
+
+const isPageWord = (word: string) => (pageWords as readonly string[]).includes(word)
