@@ -47,23 +47,23 @@ export function lineLoad(work: Work, loads: Loads): Figure<LineLoad> {
         both(share.hoisting * pullOfHeld(work) * (spar + wetWeight(sail) / 2)),
       )
     case 'lowers':
-      return workedFrom([sail()], sail => both(share.handling * sail.area * (work.line.pair ? 1 / 2 : 1)))
+      return workedFrom([sail()], sail => both((share.lowering * shaking(sail)) / (work.line.pair ? 2 : 1)))
     case 'raises':
-      return workedFrom([sail()], sail => both(gathered(sail) / 2))
+      return workedFrom([sail()], sail => both(cornerRaised(deed.object) * gathered(sail)))
     case 'gathers':
-      return workedFrom([sail()], sail => both(gathered(sail) / work.gathering))
+      return workedFrom([sail()], sail => both((share.gathering * gathered(sail)) / work.gathering))
     case 'brings':
       return deed.direction === 'out'
         ? spread(work, sail())
-        : workedFrom([sail()], sail => both(gathered(sail) / 2))
+        : workedFrom([sail()], sail => both(share.corner.broughtIn * gathered(sail)))
     case 'spreads':
     case 'draws':
       return spread(work, sail())
     case 'swings':
-      return workedFrom([sail()], sail => drawing(sail, share.brace))
+      return workedFrom([sail()], sail => drawing(sail, deed.object === 'gaff' ? share.vang : share.brace))
     case 'steadies':
       return deed.object === 'boom'
-        ? workedFrom([sail()], sail => drawing(sail, share.guy))
+        ? workedFrom([sail()], sail => beforeItDraws(sail, share.guy))
         : unknown(`What a ${work.line.kind} bears of the pull of the rig is not reckoned.`)
     default:
       return noMethod(work)
@@ -75,19 +75,19 @@ function hoisted(work: Work, sail: () => Figure<SailLoad>, spar: () => Figure<nu
     case 'yard':
       return workedFrom([sail(), spar()], (sail, spar) => {
         const lifted = share.hoisting * (spar * (1 + share.fittings) + wetWeight(sail))
-        return load(lifted + share.parrel * sail.force, lifted + share.parrel * sail.strongForce)
+        const held = work.spar?.kind === 'yard' ? share.parrel : share.lug
+        return load(lifted + share.parrel * sail.force, lifted + held * sail.strongForce)
       })
     case 'throat':
     case 'peak':
       return workedFrom([sail(), spar()], (sail, spar) => {
-        const lifted =
-          pullOfHeld(work) * (share.hoisting * (spar + sail.mass * gravity) + share.handling * sail.area)
+        const lifted = pullOfHeld(work) * (share.hoisting * (spar + sail.mass * gravity) + shaking(sail))
         return load(lifted, lifted + share.gaffHalyard * sail.strongForce)
       })
     case 'head':
     case 'outer head':
       return workedFrom([sail()], sail => {
-        const lifted = sail.mass * gravity + share.handling * sail.area
+        const lifted = sail.mass * gravity + shaking(sail)
         return load(lifted, Math.max(lifted, share.luff * sail.strongForce))
       })
     default:
@@ -99,7 +99,9 @@ function hoisted(work: Work, sail: () => Figure<SailLoad>, spar: () => Figure<nu
 function spread(work: Work, sail: Figure<SailLoad>): Figure<LineLoad> {
   const { deed, line } = work
   if (line.kind === 'outhaul' && deed.object !== 'tack') {
-    return workedFrom([sail], sail => load(gathered(sail) / 2, share.outhaul * sail.strongForce))
+    return workedFrom([sail], sail =>
+      load(share.gathering * gathered(sail), share.outhaul * sail.strongForce),
+    )
   }
   switch (deed.object) {
     case 'boom':
@@ -110,8 +112,9 @@ function spread(work: Work, sail: Figure<SailLoad>): Figure<LineLoad> {
         drawing(sail, share.clew[work.sail?.kind === 'square' ? 'square' : 'triangular']),
       )
     case 'tack':
-      // A luff is set up before the sail draws.
-      return workedFrom([sail], sail => load((share.luff * sail.force) / 2, share.luff * sail.strongForce))
+      return workedFrom([sail], sail =>
+        beforeItDraws(sail, work.spar?.kind === 'slung yard' ? share.lug : share.luff),
+      )
     default:
       return noMethod(work)
   }
@@ -127,10 +130,20 @@ function sparWeight(spar: Spar | undefined, timber: string): Figure<number> {
 
 const wetWeight = (sail: SailLoad): number => sail.mass * share.wet * gravity
 
+const shaking = (sail: SailLoad): number => share.handling * sail.area
+
 /** Wet cloth, and what it shakes and slides. */
-const gathered = (sail: SailLoad): number => wetWeight(sail) + share.handling * sail.area
+const gathered = (sail: SailLoad): number => wetWeight(sail) + shaking(sail)
+
+function cornerRaised(object: string): number {
+  if (object === 'tack') return share.corner.triced
+  return object === 'clew' ? share.corner.raised : share.corner.reefed
+}
 
 const load = (hauled: number, borne: number): LineLoad => ({ hauled: newtons(hauled), borne: newtons(borne) })
 const both = (force: number): LineLoad => load(force, force)
+/** A share of the force of a sail, set up before it draws. */
+const beforeItDraws = (sail: SailLoad, part: number): LineLoad =>
+  load(share.beforeItDraws * part * sail.force, part * sail.strongForce)
 /** A share of the force of a sail that draws. */
 const drawing = (sail: SailLoad, part: number): LineLoad => load(part * sail.force, part * sail.strongForce)

@@ -38,7 +38,8 @@ export function loadFigures(rig: Rig, grounds: LoadGrounds): ReadonlyMap<string,
   const { sails, leads, assumptions } = grounds
   const workOn = workOf(rig)
   const loads: Loads = {
-    sail: ({ sail }) => sails.get(sail?.name ?? '') ?? unknown('It works on no sail.'),
+    sail: ({ sail, deed }) =>
+      sails.get(sail?.name ?? '') ?? unknown(`No sail is bent to the ${deed.object} that it works.`),
     timber: assumptions.timber,
   }
   const loadOn = (line: Line): Figure<LineLoad> => {
