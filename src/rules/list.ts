@@ -5,10 +5,19 @@ import { pinsTooClose } from './belay/pins-too-close.ts'
 import { quickReleaseHemmedIn } from './belay/quick-release-hemmed-in.ts'
 import { twoOnAPin } from './belay/two-on-a-pin.ts'
 import { noToppingLift } from './boom/no-topping-lift.ts'
+import { chafesStanding } from './lead/chafes-standing.ts'
+import { linesCross } from './lead/lines-cross.ts'
+import { orderSwaps } from './lead/order-swaps.ts'
+import { overPassage } from './lead/over-passage.ts'
+import { throughHouse } from './lead/through-house.ts'
+import { tooManyTurns } from './lead/too-many-turns.ts'
+import { turnsSharply } from './lead/turns-sharply.ts'
 import { actsOnNothing } from './line/acts-on-nothing.ts'
 import { braceWithoutPurchase } from './line/brace-without-purchase.ts'
 import { counterpartOmitted } from './line/counterpart-omitted.ts'
 import { counterpartOneWay } from './line/counterpart-one-way.ts'
+import { cutLong } from './line/cut-long.ts'
+import { cutShort } from './line/cut-short.ts'
 import { nothingAnswers } from './line/nothing-answers.ts'
 import { ropeTooThin } from './line/rope-too-thin.ts'
 import { halyardsOneSide } from './mast/halyards-one-side.ts'
@@ -113,4 +122,13 @@ export const rules: readonly Rule[] = [
   moreHandsThanAboard,
   partyTooSmall,
   counterpartUnmanned,
+  throughHouse,
+  overPassage,
+  linesCross,
+  chafesStanding,
+  orderSwaps,
+  turnsSharply,
+  tooManyTurns,
+  cutShort,
+  cutLong,
 ]

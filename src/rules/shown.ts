@@ -12,6 +12,10 @@ export const shownLength = (rig: Rig, length: number): string =>
 export const shownGap = (rig: Rig, length: number): string =>
   showLength(metres(length), speaksFeet(rig) ? 'ft and in' : 'cm')
 
+/** How near two ropes pass each other: '1.2 cm from it', 'touching it'. */
+export const howNear = (rig: Rig, clear: number): string =>
+  clear < 0.0005 ? 'touching it' : `${shownGap(rig, clear)} from it`
+
 /** A rope's thickness: '10 mm', '0.4 in'. */
 export const shownThickness = (rig: Rig, length: number): string =>
   showLength(metres(length), speaksFeet(rig) ? 'in' : 'mm')

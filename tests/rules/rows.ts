@@ -146,11 +146,11 @@ export const chapters: readonly Chapter[] = [
     title: 'Leads',
     rows: [
       { sees: 'no room to walk away with a halyard', by: ['lead/no-walk-away'], waits: leads },
-      { sees: 'a lead across a companion, a ladder or the wheel', by: ['lead/over-passage'], waits: leads },
-      { sees: 'a lead through a house, a boat or a mast', by: ['lead/through-house'], waits: leads },
-      { sees: 'two moving leads that cross', by: ['lead/lines-cross', 'lead/order-swaps'], waits: leads },
-      { sees: 'a lead that chafes a shroud or a stay', by: ['lead/chafes-standing'], waits: leads },
-      { sees: 'a lead round many blocks', by: ['lead/too-many-turns', 'lead/turns-sharply'], waits: leads },
+      { sees: 'a lead across a companion, a ladder or the wheel', by: ['lead/over-passage'] },
+      { sees: 'a lead through a house, a boat or a mast', by: ['lead/through-house'] },
+      { sees: 'two moving leads that cross', by: ['lead/lines-cross', 'lead/order-swaps'] },
+      { sees: 'a lead that chafes a shroud or a stay', by: ['lead/chafes-standing'] },
+      { sees: 'a lead round many blocks', by: ['lead/too-many-turns', 'lead/turns-sharply'] },
     ],
   },
   {
@@ -165,8 +165,8 @@ export const chapters: readonly Chapter[] = [
         undecidable: "a text does not give the size of a block's sheave",
       },
       { sees: 'a load beyond the hands of its party', by: ['line/hands-short'], waits: loads },
-      { sees: 'a line cut too short', by: ['line/cut-short'], waits: leads },
-      { sees: 'a line cut far too long', by: ['line/cut-long'], waits: leads },
+      { sees: 'a line cut too short', by: ['line/cut-short'] },
+      { sees: 'a line cut far too long', by: ['line/cut-long'] },
     ],
   },
   {

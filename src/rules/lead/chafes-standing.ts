@@ -1,0 +1,30 @@
+import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
+import { onceAPair } from '../once-a-pair.ts'
+import type { Rule } from '../rule.ts'
+import { howNear, shownGap, shownLength } from '../shown.ts'
+
+/** A line that passes across a shroud or a stay nearer than this, in metres, from rope to rope, touches it at sea. */
+const clearance = 0.05
+
+/** A running line across a shroud, a backstay or a stay, with nothing that holds it off. */
+export const chafesStanding: Rule = {
+  slug: 'lead/chafes-standing',
+  severity: 'warning',
+  judges: 'vessels and parts',
+  *judge({ rig, figures }) {
+    const near = figures.fouls().chafes.filter(({ clear }) => clear < clearance)
+    const key = ({ line, part }: (typeof near)[number]) => `${line.pairKey} ${part.part.name}`
+    for (const { first, isTwice } of onceAPair(near, key)) {
+      const { line, part, clear, at } = first
+      yield {
+        at: line.belaySpan ?? line.span,
+        message: `${sentence(isTwice ? bothSubject(line) : subject(line))} crosses the ${part.name}, ${howNear(rig, clear)}, ${shownLength(rig, at.z)} above the waterline; a running line needs ${shownGap(rig, clearance)}.`,
+        aboard: 'Every haul saws at wire or seizing, and the rope goes first.',
+        remedy:
+          'Lead it through a fairlead or a truck seized there, shift its block, or give it another pin.',
+        related: [{ at: part.part.span, message: `the ${part.part.name} stands here` }],
+        about: [...aboutLine(line), part.part.name],
+      }
+    }
+  },
+}
