@@ -35,4 +35,27 @@ describe.each(rigs)('in the %s a slip of the pen', (rig, slips) => {
   })
 })
 
+describe.each(rigs)('in the %s a rail misspelt', rig => {
+  const rails = [...exampleText(rig).matchAll(/^belay on ([a-z -]+?)(?= like| *#| *$)/gm)].map(
+    ([, name = '']) => name,
+  )
+  const likes = [...exampleText(rig).matchAll(/^belay on ([a-z -]+) like ([a-z -]+?)(?= *#| *$)/gm)]
+
+  test.each(rails)('where lines are belayed on the %s is told once, and its lines have their pins', rail => {
+    const misspelt = twoSwapped(rail)
+    const found = foundIn(rig, new RegExp(`^belay on ${rail}(?= like| *#| *$)`, 'm'), `belay on ${misspelt}`)
+    expect(found).toEqual([
+      `belay/no-such-rail: There is no rail "${misspelt}"; it is read as "${rail.replace('-', ' ')}".`,
+    ])
+  })
+
+  test('where another is belayed like it is told once', () => {
+    for (const [whole, rail = '', model = ''] of likes) {
+      const misspelt = twoSwapped(model)
+      const found = foundIn(rig, new RegExp(`^${whole}`, 'm'), `belay on ${rail} like ${misspelt}`)
+      expect(found).toEqual([`name/unknown: There is no rail with lines on it above "${misspelt}".`])
+    }
+  })
+})
+
 const isPageWord = (word: string) => (pageWords as readonly string[]).includes(word)

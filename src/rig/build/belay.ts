@@ -1,5 +1,5 @@
 import { type Berth, type Count, type Name, nameKey, type Page, type Statement } from '../../syntax/index.ts'
-import { nearest, type Span } from '../../text/index.ts'
+import { clearlyNearest, nearest, type Span } from '../../text/index.ts'
 import type { Place, Rail, Side } from '../rail.ts'
 import { clause, clausesOf } from './clauses.ts'
 import { byPair, type Hung } from './hung.ts'
@@ -49,11 +49,37 @@ export function belayAll(
 ): Belayed {
   const deck: Deck = { rails, hung: byPair(hung), names, sittings: new Map(), of: new Map(), say }
   const said = new Map<string, Page>()
+  const asMeant = railsAsMeant(pages, rails, say)
   for (const page of pages) {
-    if (page.kind === 'belayOn') belayOn(deck, withLike(page, said, say))
+    if (page.kind === 'belayOn') {
+      const whole = withLike(asMeant(page), said, say)
+      for (const { name } of [page, whole]) if (name) said.set(nameKey(name.words), whole)
+      belayOn(deck, whole)
+    }
     if (page.kind === 'belay') belayOne(deck, page)
   }
   return { rails: rails.map(rail => filled(rail, deck.sittings)), of: deck.of }
+}
+
+/** A page that names no rail is read as that of the rail it is clearly meant for, of those that no other page names. */
+function railsAsMeant(pages: readonly Page[], rails: readonly Rail[], say: Say): (page: Page) => Page {
+  const named = new Set(
+    pages.flatMap(page => (page.kind === 'belayOn' && page.name ? nameKey(page.name.words) : [])),
+  )
+  const isKnown = (key: string) => railsOfName(rails, key).rails.length > 0
+  const unnamed = rails.map(rail => rail.name).filter(name => !named.has(name))
+  return page => {
+    const { name } = page
+    if (!name || isKnown(nameKey(name.words))) return page
+    const meant = clearlyNearest(name.words, unnamed)
+    if (meant === undefined) return page
+    say({
+      ...unknownName('rail', name, [meant]),
+      rule: 'belay/no-such-rail',
+      message: `There is no rail "${name.words}"; it is read as "${meant}".`,
+    })
+    return { ...page, name: { ...name, words: meant } }
+  }
 }
 
 function filled(rail: Rail, sittings: ReadonlyMap<string, Sitting>): Rail {
@@ -65,16 +91,15 @@ function filled(rail: Rail, sittings: ReadonlyMap<string, Sitting>): Rail {
 }
 
 /** "belay on main rail like fore rail": pin by pin, with "main" read for "fore", and then what is said anew. */
-function withLike(page: Page, said: Map<string, Page>, say: Say): Page {
+function withLike(page: Page, said: ReadonlyMap<string, Page>, say: Say): Page {
   const like = clause(page, 'like')
-  const model = like && said.get(nameKey(like.name.words))
-  if (like && !model) say(unknownName('rail with lines on it above', like.name, said.keys()))
+  const known = like && said.get(nameKey(like.name.words))
+  if (like && !known) say(unknownName('rail with lines on it above', like.name, said.keys()))
+  const model = known ?? (like && said.get(clearlyNearest(like.name.words, said.keys()) ?? ''))
   const own = page.block.flatMap(singlePins)
   const block =
     model?.name && page.name ? overlaidPins(renamed(model.block, swap(model.name, page.name)), own) : own
-  const whole = { ...page, block }
-  if (page.name) said.set(nameKey(page.name.words), whole)
-  return whole
+  return { ...page, block }
 }
 
 function overlaidPins(base: readonly Statement[], own: readonly Statement[]): readonly Statement[] {
@@ -147,18 +172,24 @@ function railsNamed(
   name: Name,
   explains: readonly string[],
 ): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
-  const key = nameKey(name.words)
-  const code = key.replaceAll(' ', '-')
-  const whole = deck.rails.filter(rail => rail.name === key || rail.code.toLowerCase() === code)
-  if (whole.length > 0) return { rails: whole, side: undefined }
-  const { key: bare, side } = withoutSide(key)
-  const sided = deck.rails.filter(rail => rail.name === bare)
-  const rails = sided.length > 1 ? sided.filter(rail => rail.lie === side) : sided
-  if (rails.length === 0) {
+  const found = railsOfName(deck.rails, nameKey(name.words))
+  if (found.rails.length === 0) {
     const offers = deck.rails.map(rail => rail.name)
     deck.say({ ...unknownName('rail', name, offers, explains), rule: 'belay/no-such-rail' })
   }
-  return { rails, side }
+  return found
+}
+
+function railsOfName(
+  all: readonly Rail[],
+  key: string,
+): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
+  const code = key.replaceAll(' ', '-')
+  const whole = all.filter(rail => rail.name === key || rail.code.toLowerCase() === code)
+  if (whole.length > 0) return { rails: whole, side: undefined }
+  const { key: bare, side } = withoutSide(key)
+  const sided = all.filter(rail => rail.name === bare)
+  return { rails: sided.length > 1 ? sided.filter(rail => rail.lie === side) : sided, side }
 }
 
 function sit(deck: Deck, rails: readonly Rail[], number: Count, berth: Berth): void {
