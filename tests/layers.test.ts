@@ -8,6 +8,7 @@ const order = [
   'text',
   'findings',
   'syntax',
+  'fair',
   'rig',
   'reckon',
   'evolve',
@@ -16,6 +17,7 @@ const order = [
   'sheets',
   'press',
   'compile',
+  'reeve',
   'index',
   'faces',
 ]

@@ -102,6 +102,14 @@ function filesOf(folder: string, entryName: string): Files {
   }
 }
 
+/** The standard gear alone, for a text that stands beside nothing. */
+export const standardFiles: Files = {
+  read: ({ shelf, path }) =>
+    shelf === 'standard gear'
+      ? readWithin(standardGearFolder, path, `standard gear/${path}`)
+      : { kind: 'missing' },
+}
+
 function readWithin(folder: string, path: string, name: string): Reading {
   const file = join(folder, path)
   try {

@@ -1,4 +1,6 @@
 export { buildRig } from './build/build.ts'
+export { buildGears } from './build/gears.ts'
+export type { Kit } from './build/kit.ts'
 export type { DeckThing } from './deck.ts'
 export { functionOf } from './deed.ts'
 export type { Act, Evolution, Phase, PhaseAct, WorkedLine } from './evolution.ts'

@@ -63,10 +63,10 @@ it('every rule has a page that gives its severity', () => {
 })
 
 it('every check of the text, the rig and the papers has a page, and every page a check', () => {
-  const folders = ['text', 'measure', 'syntax', 'rig', 'rules', 'sheets']
+  const folders = ['text', 'measure', 'syntax', 'rig', 'rules', 'sheets', 'reeve']
   const sources = folders.flatMap(folder => sourcesIn(new URL(`../../src/${folder}/`, import.meta.url)))
   const groups =
-    'allow|belay|boom|deck|file|lead|line|mast|measure|name|order|pair|rail|reach|sail|sheet|spar|station|stay|syntax|yard'
+    'allow|belay|boom|deck|file|lead|line|mast|measure|name|order|pair|rail|reach|sail|sheet|spar|station|stay|syntax|table|yard'
   const slug = new RegExp(`'((?:${groups})/[a-z]+(?:-[a-z0-9]+)*)'`, 'g')
   const found = sources.flatMap(source => [...source.matchAll(slug)].flatMap(([, name]) => name ?? []))
   const checks = [...new Set(found)].sort()

@@ -1,8 +1,10 @@
 import { compile } from '../../src/compile.ts'
 import type { Finding } from '../../src/findings/index.ts'
+import { reeve, type TableName } from '../../src/reeve/index.ts'
 import type { Rig } from '../../src/rig/index.ts'
 import type { Files, Reading } from '../../src/syntax/index.ts'
 import { decode } from '../../src/text/index.ts'
+import { spoiledTables } from '../reeve/tables.ts'
 import { compiledRig } from '../support/compiled.ts'
 import { paperFindings } from '../support/papers.ts'
 
@@ -14,6 +16,10 @@ const text = (name: string, words: string): Reading => ({
 
 const compiled = (words: string, read: Files['read'] = () => ({ kind: 'missing' })) =>
   compile({ read }, { name: 'example.rig', text: words }).findings
+
+const tables = (table: TableName, from: string, to: string) => () =>
+  reeve(spoiledTables('schooner-pellow-finch', table, from, to), { read: () => ({ kind: 'missing' }) })
+    .findings
 
 const barque = () => compiledRig('barque-harrow-tansy')
 
@@ -78,6 +84,13 @@ export const unprintable: ReadonlyMap<string, () => readonly Pick<Finding, 'rule
       return paperFindings({ ...value, rig: { ...value.rig, sails } as Rig }, ['sail plan'])
     },
   ],
+  ['table/not-read', tables('deck', 'windlass', '"windlass')],
+  ['table/no-column', tables('lines', 'rope_mm', 'rope')],
+  ['table/no-number', tables('rails', '6.9,-2.85', '6.9 m,-2.85')],
+  ['table/empty', tables('rails', '6.9,-2.85', ',-2.85')],
+  ['table/unknown', tables('leads', 'jib-halyard', 'jib-haylard')],
+  ['table/no-pin', tables('lines', 'FR-P,11', 'FR-P,12')],
+  ['table/twice', tables('spars', 'outer jib stay', 'jib stay')],
 ])
 
 const next = (path: string) => `${Number.parseInt(path, 10) + 1}.rig`

@@ -1,0 +1,2 @@
+export { reeve } from './reeve.ts'
+export { type TableName, tableNames } from './tables.ts'

@@ -1,0 +1,74 @@
+import { compile } from '../compile.ts'
+import { counted, type Found } from '../findings/index.ts'
+import { buildGears, type Kit } from '../rig/index.ts'
+import { type Files, gather, nameKey } from '../syntax/index.ts'
+import type { Source } from '../text/index.ts'
+import { amendments, framework } from './amend.ts'
+import { wholeLine } from './clauses.ts'
+import { draft, type Gearing } from './draft.ts'
+import { fitsSail, gearFor } from './gearing.ts'
+import { type Rope, ropesOf } from './ropes.ts'
+import { readTables, type TableName, type Tables } from './tables.ts'
+
+/** A text that brings in nothing but the standard gear: to know what gears there are. */
+const standard: Source = { name: 'reeved.rig', text: 'bring in standard gear\n' }
+
+/**
+ * A rig in the language from a vessel's tables. Gear that is the standard's is said by its name, and only what differs
+ * is said beside it: the text is compiled with the gear as it comes, and compared with the tables line by line.
+ * Without a sound table there is no text ('').
+ */
+export function reeve(sources: ReadonlyMap<TableName, Source>, files: Files): Found<string> {
+  const { value: tables, findings } = readTables(sources)
+  if (counted(findings).errors > 0) return { value: '', findings }
+  const ropes = ropesOf(tables)
+  const kits = kitsOf(
+    tables,
+    ropes,
+    buildGears(gather(files, standard).value.pages, () => {}),
+  )
+  const loose = ropes
+    .filter(({ host }) => !host || !kits.has(host.name))
+    .flatMap(rope => wholeLine({ ...rope, host: undefined, name: rope.words }, ropes))
+  const write = (said: (kit: Kit, own: readonly Rope[]) => readonly string[]) =>
+    draft(
+      tables,
+      ropes,
+      gearingsOf(kits, ropes, said),
+      loose.map(line => `  ${line}`),
+    )
+  const first = compile(files, {
+    name: standard.name,
+    text: write((kit, own) => framework(kit, own, ropes)),
+  }).value
+  return { value: write((kit, own) => amendments(kit, own, { ...first, ropes })), findings }
+}
+
+/** The gear of each sail, and of each yard that has lines but no sail of its own, by name. */
+function kitsOf(
+  { sails, spars }: Tables,
+  ropes: readonly Rope[],
+  gears: ReadonlyMap<string, Kit>,
+): ReadonlyMap<string, Kit> {
+  const bySail = sails.map(
+    sail => [sail.name, gearFor(ownOf(ropes, sail.name), gears, fitsSail(sail), sail.class)] as const,
+  )
+  const byYard = spars
+    .filter(({ kind, name }) => kind === 'yard' && ownOf(ropes, name).length > 0)
+    .map(
+      ({ name }) =>
+        [name, gearFor(ownOf(ropes, name), gears, kit => nameKey(kit.name.words) === 'yard')] as const,
+    )
+  return new Map([...bySail, ...byYard].flatMap(([name, kit]) => (kit ? [[name, kit] as const] : [])))
+}
+
+const ownOf = (ropes: readonly Rope[], host: string) => ropes.filter(rope => rope.host?.name === host)
+
+const gearingsOf = (
+  kits: ReadonlyMap<string, Kit>,
+  ropes: readonly Rope[],
+  said: (kit: Kit, own: readonly Rope[]) => readonly string[],
+): ReadonlyMap<string, Gearing> =>
+  new Map(
+    [...kits].map(([name, kit]) => [name, { gear: kit.name.words, said: said(kit, ownOf(ropes, name)) }]),
+  )
