@@ -10,7 +10,7 @@ import { installedFonts } from '../support/fonts.ts'
 
 const { ruler } = await installedFonts()
 
-const vessels = ['ship-sorrel-wend', 'brig-quill-marten'] as const
+const vessels = ['ship-sorrel-wend', 'brig-quill-marten', 'schooner-teasel-vane'] as const
 
 /** What the head of her own text says that she has, counted there by hand. */
 function saidOf(vessel: string) {
@@ -182,5 +182,43 @@ describe('the brig', () => {
     const depths = (name: string) => rig.sailAt.get(name)?.reefs.map(({ cringleOut }) => cringleOut)
     expect(depths('fore topsail')).toEqual([5.12, 5.41])
     expect(depths('main topsail')).toEqual([5.32, 5.61])
+  })
+})
+
+describe('the five-masted schooner', () => {
+  const { rig } = compiledRig('schooner-teasel-vane').value
+
+  test('has five masts alike, each thing of theirs counted from its own mast', () => {
+    expect(rig.masts.map(({ word }) => word)).toEqual(['fore', 'main', 'mizzen', 'jigger', 'spanker'])
+    const from = (mast: string, x: number | undefined) =>
+      (x ?? 0) - (rig.mastAt.get(mast)?.foot?.x ?? Number.NaN)
+    for (const { name, word } of rig.masts.slice(1)) {
+      const fore = rig.rails.find(rail => rail.name === 'fore rail')?.first
+      const own = rig.rails.find(rail => rail.name === `${word} rail`)?.first
+      expect(from(name, own?.x)).toBeCloseTo(from('fore mast', fore?.x), 6)
+      const boom = rig.sparAt.get(`${word} boom`)
+      expect(boom?.kind === 'boom' && from(name, boom.inner?.x)).toBeCloseTo(
+        0.5 + 1.9 * Math.tan(Math.PI / 60),
+        6,
+      )
+    }
+  })
+
+  test('knows the sail from the mast of one name, and each line by its whole address', () => {
+    expect(rig.sailAt.get('mizzen')).toMatchObject({ mast: 'mizzen mast', class: 'gaff sail' })
+    const throats = rig.lines.filter(({ kind }) => kind === 'throat halyard').map(({ address }) => address)
+    expect(throats).toEqual([
+      'foresail.throat-halyard',
+      'mainsail.throat-halyard',
+      'mizzen.throat-halyard',
+      'jigger.throat-halyard',
+      'spanker.throat-halyard',
+    ])
+    expect(rig.lineAt.get('mizzen.gaff-topsail.halyard')?.belay).toMatchObject({ rail: 'ZR-P', pin: '9' })
+  })
+
+  test('finds a line by the kind of its sail on the rails of its mast', () => {
+    const peaks = rig.lines.filter(({ kind }) => kind === 'peak halyard').map(({ belay }) => belay?.rail)
+    expect(peaks).toEqual(['FF-P', 'MF-P', 'ZF-P', 'JF-P', 'SF-P'])
   })
 })

@@ -3,7 +3,7 @@ import type { Side } from '../rail.ts'
 import type { Hung } from './hung.ts'
 import { isPluralOf } from './kit.ts'
 
-/** How a name in the text finds its line: whole, or with the leading words of its place before it. */
+/** How a name in the text finds its line: whole, with the leading words of its place before it, or by its sail's class on that mast. */
 export interface LineNames {
   /** The line of a name, or why it is none. */
   readonly find: (name: Name, place?: string) => FoundLine | undefined
@@ -24,7 +24,7 @@ export interface FoundLine {
 }
 
 export function lineNames(lines: readonly Hung[], bare: readonly string[]): LineNames {
-  const known = new Map(lines.map(line => [line.words, line.pairKey]))
+  const known = new Map([...byClass(lines), ...lines.map(line => [line.words, line.pairKey] as const)])
   const find = (name: Name, place = ''): FoundLine | undefined => {
     const { key, side } = withoutSide(nameKey(name.words))
     const whole = known.get(nameKey(name.words)) ?? known.get(key)
@@ -56,6 +56,24 @@ export function lineNames(lines: readonly Hung[], bare: readonly string[]): Line
     return bare.some(host => wholes.some(whole => whole.startsWith(`${host} `)))
   }
   return { find, findAll, isExcused, offers }
+}
+
+/**
+ * Lines of a sail that does not bear its mast's word, by the mast and the sail's class: "mizzen course clewgarnet" is the
+ * crossjack's, "fore gaff sail throat halyard" the foresail's. On that mast's rails the first word falls away.
+ */
+function byClass(lines: readonly Hung[]): readonly (readonly [string, string])[] {
+  const named = lines.flatMap(({ hanging, mast, line, pairKey }) => {
+    const host = hanging?.host
+    const word = mast?.replace(/ mast$/, '')
+    if (!host || !('class' in host) || word === undefined || host.name.startsWith(`${word} `)) return []
+    return [[`${word} ${host.class} ${nameKey(line.name.words)}`, pairKey] as const]
+  })
+  const meant = new Map<string, Set<string>>()
+  for (const [words, pairKey] of named) meant.set(words, (meant.get(words) ?? new Set()).add(pairKey))
+  return [...meant].flatMap(([words, pairKeys]) =>
+    pairKeys.size === 1 ? [[words, [...pairKeys][0] ?? ''] as const] : [],
+  )
 }
 
 function allOf(known: ReadonlyMap<string, string>, plural: string): readonly string[] {

@@ -1,10 +1,11 @@
 import { type Point3, point3 } from '../../measure/index.ts'
-import { nameKey, type Statement, type Step } from '../../syntax/index.ts'
+import { nameKey, type Place as Spoken, type Statement } from '../../syntax/index.ts'
 import { type Mast, onMast } from '../mast.ts'
 import type { Place, Rail, RailLie, Side } from '../rail.ts'
 import { clause, clausesOf } from './clauses.ts'
-import { coordinates } from './place.ts'
+import { coordinates, locate, moved } from './place.ts'
 import { capitalised, finding, type Say, unknownName } from './say.ts'
+import { mastsThing } from './thing.ts'
 
 /** More places than this in one rail is a slip of the pen, and is met before it costs memory. */
 const mostPlaces = 500
@@ -18,7 +19,9 @@ export function buildRails(entry: Statement, masts: readonly Mast[], say: Say): 
   const name = nameKey(entry.name.words)
   const mark = clause(entry, 'marked')?.code.words ?? initials(name)
   return sides.map(side => {
-    const [first, last] = ring ? [ring(0), ring((pins.length - 1) / pins.length)] : endsOf(entry, side)
+    const [first, last] = ring
+      ? [ring(0), ring((pins.length - 1) / pins.length)]
+      : endsOf(entry, name, side, masts)
     const share = (index: number) => (pins.length > 1 ? index / (pins.length - 1) : 0)
     const at = (index: number) =>
       ring ? ring(index / pins.length) : first && last && between(first, last, share(index))
@@ -152,18 +155,27 @@ function kindOf(entry: Statement, name: string): string {
   return kinds.find(kind => name.endsWith(kind) || name.endsWith(`${kind}s`)) ?? 'pin rail'
 }
 
-/** First and last place. A share of the way is said once for both: "…, 2.70 m up". */
-function endsOf(entry: Statement, side: Side | undefined): readonly [Point3 | undefined, Point3 | undefined] {
-  const outward = side === 'port' ? -1 : 1
+/**
+ * First and last place, in the ship's axes or counted from a mast: "from mast 0.60 m forward 4.90 m out to ...". A share
+ * of the way is said once for both: "…, 2.70 m up".
+ */
+function endsOf(
+  entry: Statement,
+  name: string,
+  side: Side | undefined,
+  masts: readonly Mast[],
+): readonly [Point3 | undefined, Point3 | undefined] {
+  const ground = { outward: side === 'port' ? -1 : 1, thing: mastsThing(name, masts) } as const
   const up = clause(entry, 'coords')?.steps ?? []
-  const point = (steps: readonly Step[]) => {
-    const { x, y, z } = coordinates([...up, ...steps], outward)
-    return x === undefined || z === undefined ? undefined : point3(x, y ?? 0, z)
+  const point = (end: Spoken) => {
+    const at = locate(moved({ ...end, steps: up }, end.steps), ground)
+    return at.known ? at.value : undefined
   }
   const extent = clause(entry, 'fromTo')
-  if (extent) return [point(extent.from.steps), point(extent.to.steps)]
-  const at = clause(entry, 'at')
-  const only = at ? point(at.place.steps) : point([])
+  if (extent) return [point(extent.from), point(extent.to)]
+  const only = point(
+    clause(entry, 'at')?.place ?? { from: undefined, steps: [], abreast: undefined, span: entry.span },
+  )
   return [only, only]
 }
 

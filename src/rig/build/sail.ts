@@ -12,9 +12,9 @@ import type {
 } from '../sail.ts'
 import { clause, isConjectural } from './clauses.ts'
 import { mastOf, sectionKey } from './mast.ts'
-import { coordinates } from './place.ts'
+import { coordinates, type Ground, locate } from './place.ts'
 import { capitalised, finding, listed, type Say, unknownName } from './say.ts'
-import type { Surroundings } from './thing.ts'
+import { foreAndAftThings, type Surroundings } from './thing.ts'
 
 const squareClasses = [
   'course',
@@ -180,22 +180,24 @@ function foreAndAftSail(
   const sheeted = clause(entry, 'sheeted')?.to
   const sheetedTo = sheeted && around.spars.get(nameKey(sheeted.words))
   if (sheeted && !sheetedTo) say(unknownName('spar', sheeted, around.spars.keys()))
-  const corners = cornerNames(kind).flatMap((corner): Corner[] => {
-    const at = cornerAt(particular(entry, corner))
-    return at ? [{ name: corner, at }] : []
-  })
   const bearer = keys.map(key => around.spars.get(key)?.mast).find(Boolean)
-  const hung = corners.find(({ name: corner }) => corner === 'head' || corner === 'throat')?.at
+  const hung = cornerAt(particular(entry, 'head') ?? particular(entry, 'throat'))
   const stay = keys.map(key => around.stays.get(key)?.from).find(Boolean)
-  return {
+  const bare: ForeAndAftSail = {
     kind: 'fore-and-aft',
     class: kind,
     mast: bearer ?? mastOf(keys[0] ?? name.words, stay ?? hung, around.masts)?.name,
     on: keys,
     sheetedTo: sheetedTo?.name,
-    corners,
+    corners: [],
     ...common(entry, name),
   }
+  const thing = foreAndAftThings(bare, around)
+  const corners = cornerNames(kind).flatMap((corner): Corner[] => {
+    const at = cornerAt(particular(entry, corner), key => thing(key, 0))
+    return at ? [{ name: corner, at }] : []
+  })
+  return { ...bare, corners }
 }
 
 const studdingsailCorners = ['clew', 'tack', 'outer head', 'inner head'] as const
@@ -249,7 +251,16 @@ const bearerNames = (around: Surroundings): readonly string[] => [
   ...around.masts.flatMap(mast => [mast.name, ...mast.sections.map(one => sectionKey(mast, one))]),
 ]
 
-function cornerAt(corner: Statement | undefined): Point3 | undefined {
+/** In the ship's axes, or counted from what the sail is set on, as in "peak at gaff end 0.40 m forward". */
+function cornerAt(
+  corner: Statement | undefined,
+  thing: Ground['thing'] = () => undefined,
+): Point3 | undefined {
+  const place = corner && clause(corner, 'at')?.place
+  if (place) {
+    const at = locate(place, { outward: 0, thing })
+    return at.known ? point3(at.value.x, 0, at.value.z) : undefined
+  }
   const { x, z } = coordinates((corner && clause(corner, 'coords')?.steps) ?? [], 0)
   return x === undefined || z === undefined ? undefined : point3(x, 0, z)
 }

@@ -1,11 +1,12 @@
 import { kilograms, metres, type Point3, point3 } from '../../measure/index.ts'
-import { nameKey, type Statement } from '../../syntax/index.ts'
+import { nameKey, type Place, type Statement } from '../../syntax/index.ts'
 import { type Mast, onMast } from '../mast.ts'
 import type { Boom, Spar, StuddingsailBoom, Yard } from '../spar.ts'
 import { clause, isConjectural } from './clauses.ts'
 import { mastOf } from './mast.ts'
-import { coordinates } from './place.ts'
+import { coordinates, locate } from './place.ts'
 import { capitalised, finding, type Say, unknownName } from './say.ts'
+import { mastsThing } from './thing.ts'
 
 const kinds = ['yard', 'studdingsail boom', 'boom', 'gaff', 'bowsprit', 'spar'] as const
 
@@ -149,8 +150,8 @@ function hungBefore(mast: Mast, height: number): Point3 | undefined {
 
 function boomOf(entry: Statement, name: string, kind: Boom['kind'], masts: readonly Mast[]): Boom {
   const extent = clause(entry, 'fromTo')
-  const inner = extent && endOf(extent.from.steps)
-  const outer = extent && endOf(extent.to.steps)
+  const inner = extent && endOf(extent.from, name, masts)
+  const outer = extent && endOf(extent.to, name, masts)
   const hoist = clause(entry, 'hoistsFrom')
   return {
     kind,
@@ -165,7 +166,8 @@ function boomOf(entry: Statement, name: string, kind: Boom['kind'], masts: reado
   }
 }
 
-function endOf(steps: Parameters<typeof coordinates>[0]): Point3 | undefined {
-  const { x, y, z } = coordinates(steps, 1)
-  return x === undefined || z === undefined ? undefined : point3(x, y ?? 0, z)
+/** One end: in the ship's axes, or counted from a mast, as in "mast 0.40 m aft 1.60 m up". */
+function endOf(end: Place, name: string, masts: readonly Mast[]): Point3 | undefined {
+  const at = locate(end, { outward: 1, thing: mastsThing(name, masts) })
+  return at.known ? at.value : undefined
 }

@@ -3,19 +3,16 @@ import { nameKey, type Statement } from '../../syntax/index.ts'
 import type { Mast } from '../mast.ts'
 import type { StandingRigging } from '../stay.ts'
 import { clause, clausesOf, isConjectural } from './clauses.ts'
-import { mastOf } from './mast.ts'
 import { locate } from './place.ts'
 import { capitalised } from './say.ts'
-import { mastThing } from './thing.ts'
+import { mastsThing } from './thing.ts'
 
 /** A stay, or a bank of shrouds or backstays, from its entry. Banks are given for the starboard side. */
 export function buildStay(entry: Statement, masts: readonly Mast[]): StandingRigging {
   const name = nameKey(entry.name?.words ?? '')
   const extent = clause(entry, 'fromTo')
-  const mast = mastOf(name, undefined, masts)
-  const thing = (key: string) => (mast ? mastThing(mast, key) : undefined)
   const bank = name.endsWith('backstays') ? 'backstays' : name.endsWith('shrouds') ? 'shrouds' : undefined
-  const ground = { outward: bank ? 1 : 0, thing } as const
+  const ground = { outward: bank ? 1 : 0, thing: mastsThing(name, masts) } as const
   const thick = clause(entry, 'thick')?.measure.value
   const base = {
     name,

@@ -26,7 +26,7 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
   ],
   stay: ['like', 'fromTo', 'thick', 'count', 'apart', 'called', 'short', 'conjectural'],
   sail: ['like', 'class', 'on', 'sheeted', 'called', 'short', 'conjectural'],
-  corner: ['coords', 'wide', 'roach', 'offset', 'cringle', 'measure'],
+  corner: ['coords', 'at', 'wide', 'roach', 'offset', 'cringle', 'measure'],
   hang: [],
   particular: ['fits', 'without', 'shackled'],
   block: ['at', 'coords', 'like', 'toBeGiven', 'called', 'short'],

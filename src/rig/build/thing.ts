@@ -4,7 +4,7 @@ import type { Mast } from '../mast.ts'
 import type { ForeAndAftSail, Sail, SquareSail, Studdingsail } from '../sail.ts'
 import type { Boom, Spar, StuddingsailBoom } from '../spar.ts'
 import type { Stay } from '../stay.ts'
-import { sectionKey } from './mast.ts'
+import { mastOf, sectionKey } from './mast.ts'
 import type { Thing } from './place.ts'
 
 /** What a sail or a spar stands among: all that a place in its gear may name. */
@@ -31,6 +31,16 @@ export function mastThing(mast: Mast, key: string): Figure<Thing> | undefined {
   if (!section) return unknown(`the ${mast.name} is not given by its parts`)
   if (!section.head) return unknown(`the height of the ${mast.name}'s ${key} is not given`)
   return known({ at: section.head, rake: Math.tan(mast.rake) })
+}
+
+/** What a thing that names its mast first may be placed from: points of that mast, and of any other by its whole name. */
+export function mastsThing(name: string, masts: readonly Mast[]): (key: string) => Figure<Thing> | undefined {
+  const own = mastOf(name, undefined, masts)
+  return key => {
+    const other = masts.find(mast => key === mast.name || key.startsWith(`${mast.word} `))
+    const part = other && (key === other.name ? 'mast' : key.slice(other.word.length + 1))
+    return (own && mastThing(own, key)) ?? (other && mastThing(other, part ?? key))
+  }
 }
 
 /** The things of a square sail's gear: yard, foot yard, head, foot, leech, clew, reef cringle. */
