@@ -49,6 +49,16 @@ function program(): Command {
       const { check } = await import('./check.ts')
       process.exitCode = await check(files, options, version())
     })
+  crosstree
+    .command('fair')
+    .description('set margins and blanks of rig files fair, in place; remarks, columns and words stay')
+    .argument('<file...>', 'rig files, or - for standard input, set fair on standard output')
+    .option('--check', 'only tell by the exit code whether all of them are')
+    .option('--name <name>', 'what to call standard input', 'standard-input.rig')
+    .action(async (files: string[], options: FairOptions) => {
+      const { setFair } = await import('./fair.ts')
+      process.exitCode = setFair(files, options, version())
+    })
   for (const { verb, kinds, summary } of verbs) {
     crosstree
       .command(verb)
@@ -69,6 +79,18 @@ function program(): Command {
       })
   }
   reckonCommand(crosstree)
+  crosstree
+    .command('reeve')
+    .description('write a rig in the language from the tables (CSV) in a folder')
+    .argument(
+      '<folder>',
+      'holds spars.csv, sails.csv, rails.csv, lines.csv; hull.csv, leads.csv, deck.csv where there are such',
+    )
+    .option('--into <file>', 'the new rig file (default: standard output)')
+    .action(async (folder: string, { into }: { into?: string }) => {
+      const { reeveFolder } = await import('./reeve.ts')
+      process.exitCode = reeveFolder(folder, into, version())
+    })
   crosstree
     .command('explain')
     .description('print the page of a rule; without one, all rules, one a line')
@@ -139,6 +161,12 @@ export interface CheckOptions {
   readonly name: string
   readonly fix?: boolean
   readonly write?: boolean
+}
+
+/** Options of `fair`. */
+export interface FairOptions {
+  readonly check?: boolean
+  readonly name: string
 }
 
 /** Options of the verbs that write papers. */

@@ -116,7 +116,7 @@ const notCounted = `(?!${blank}+(?:all|an?|the|each|every)(?![\\p{L}\\p{N}-]))`
 function spelled(spelling: string): string {
   if (/^['"’”]$/.test(spelling)) return spelling
   if (/^\P{L}/u.test(spelling)) return `${blank}?${spelling}`
-  const word = `${blank}?${spelling.replace(' ', `${blank}+`)}${wordEnds}`
+  const word = `${blank}*${spelling.replace(' ', `${blank}+`)}${wordEnds}`
   return spelling === 'in' ? `${word}${notCounted}` : word
 }
 const anyUnit = unitSpellings.map(spelled).join('|')
@@ -127,6 +127,6 @@ const spelledAs = (symbol: string) =>
     .map(spelled)
     .join('|')
 const figure = new RegExp(
-  `(${number})(${spelledAs('ft')})${blank}?(${number})(${spelledAs('in')})` + `|(${number})(${anyUnit})?`,
+  `(${number})(${spelledAs('ft')})${blank}*(${number})(${spelledAs('in')})` + `|(${number})(${anyUnit})?`,
   'uy',
 )

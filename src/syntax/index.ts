@@ -3,6 +3,7 @@ export { type FilePlace, type Files, type Gathered, gather, type Reading } from 
 export { type GrammarPart, type GrammarRule, grammarRules } from './grammar.ts'
 export { nameKey } from './names.ts'
 export { parse } from './parse.ts'
+export { type Piece, type TextLine, textLines } from './text-lines.ts'
 export type {
   Act,
   Berth,

@@ -1,0 +1,1 @@
+export { fair } from './fair.ts'
