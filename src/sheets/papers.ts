@@ -54,7 +54,7 @@ export function paperMakers(
   if (kinds.has('handbooks')) {
     for (const station of rig.stations) {
       makers.push(() => {
-        const { value: document, findings } = stationHandbook(rig, figures, station, setting)
+        const { value: document, findings } = stationHandbook(drawn, station, setting)
         const booklet = imposed(document, setting.paper)
         return { value: [document, booklet].map(one => ({ document: one, sheet: undefined })), findings }
       })

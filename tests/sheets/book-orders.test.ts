@@ -56,6 +56,9 @@ const faultsOf = (page: PageBody): readonly string[] => {
   ]
 }
 
+/** Orders of six phases with much to hold and to tend, which no page holds: they have two that face each other. */
+const pagedOrders = ['set spanker', 'set fore topsail']
+
 describe.each(books)('the orders in the book of $name', ({ book }) => {
   const { rig } = book
   const spreads = spreadSails(book).map(sail => ({ sail, ...orderSpread(sail, book) }))
@@ -97,14 +100,14 @@ describe.each(books)('the orders in the book of $name', ({ book }) => {
       }
   })
 
-  test('set on the left and douse on the right, or say why not', () => {
+  test('set on the left and douse across from it, or have a spread each; and nobody is told of gear not theirs', () => {
     for (const { sail, value, findings } of spreads) {
-      expect(value[0]?.leaf, sail.name).toBe('verso')
-      const split = value.length > 2
-      expect(
-        findings.some(({ rule, message }) => rule === 'sheet/order-too-long' && message.includes('it takes')),
-      ).toBe(split)
-      if (!split) expect(value[1]?.leaf).toBe('recto')
+      const leaves = value.map(({ leaf }) => leaf)
+      const paged = pagedOrders.some(name => name.endsWith(` ${sail.name}`))
+      expect(leaves, sail.name).toEqual(paged ? expect.arrayContaining(['verso']) : ['verso', 'recto'])
+      const ofTwo = value.filter(({ title }) => / of 2$/.test(title))
+      for (const page of ofTwo) expect(page.leaf).toBe(page.title.endsWith('1 of 2') ? 'verso' : undefined)
+      expect(findings).toEqual([])
     }
   })
 

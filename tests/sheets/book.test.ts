@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { evolve } from '../../src/evolve/index.ts'
 import { reckon } from '../../src/reckon/index.ts'
 import type { Rig, Station } from '../../src/rig/index.ts'
 import { imposed, stationHandbook, stationStem } from '../../src/sheets/book/index.ts'
@@ -11,7 +12,12 @@ const { ruler, covers } = await installedFonts()
 const imprint = { digest: '7Q4K-9MTX', from: 'test.rig', errors: 0 }
 
 const bookOf = (rig: Rig, station: Station, paper: PaperFamily = 'A4', errors = 0) =>
-  stationHandbook(rig, reckon(rig), station, { ruler, covers, paper, imprint: { ...imprint, errors } })
+  stationHandbook({ rig, figures: reckon(rig), evolutions: evolve(rig) }, station, {
+    ruler,
+    covers,
+    paper,
+    imprint: { ...imprint, errors },
+  })
 
 const rigs = ['barque-harrow-tansy', 'schooner-pellow-finch'].map(name => compiledRig(name).value.rig)
 const books = rigs.flatMap(rig =>

@@ -1,6 +1,6 @@
 import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
-import { millimetresPerPoint, type Ruler } from '../typeface.ts'
+import { millimetresPerPoint, type Ruler, type Typeface } from '../typeface.ts'
 import { black, white } from './type.ts'
 
 /** How wide the triangle of a caution is beside type of this size, in millimetres. */
@@ -44,7 +44,13 @@ export function cautionMark(at: Point, size: number): readonly Mark[] {
 
 /** The number of a caution beside its sign, for words that call on it. */
 export function numberedCaution(number: number, at: Point, size: number, ruler: Ruler): readonly Mark[] {
-  const x = at.x + cautionMarkWidth(size) + size * millimetresPerPoint * 0.12
-  const type = { face: 'Fira Sans Condensed SemiBold', size } as const
-  return [...cautionMark(at, size), lettered(ruler, { x, y: at.y }, String(number), type, black)]
+  const x = at.x + numberAfter(size)
+  return [...cautionMark(at, size), lettered(ruler, { x, y: at.y }, String(number), numberType(size), black)]
 }
+
+/** How wide a sign is with its number. */
+export const numberedCautionWidth = (number: number, size: number, ruler: Ruler): number =>
+  numberAfter(size) + ruler(String(number), numberType(size))
+
+const numberAfter = (size: number): number => cautionMarkWidth(size) + size * millimetresPerPoint * 0.12
+const numberType = (size: number): Typeface => ({ face: 'Fira Sans Condensed SemiBold', size })

@@ -88,6 +88,22 @@ export function setLines(lines: readonly SetLine[], at: Point, leading: number, 
   return { marks, bottom: at.y + Math.max(0, lines.length - 1) * leading, lines: lines.length }
 }
 
+/** The first of the lines, with an ellipsis where more would follow. */
+export function atMost(
+  most: number,
+  lines: readonly SetLine[],
+  measure: number,
+  ruler: Ruler,
+): readonly SetLine[] {
+  const kept = lines.slice(0, most)
+  const line = kept.at(-1)
+  const last = line?.pieces.at(-1)
+  if (kept.length === lines.length || !line || last?.kind !== 'words') return kept
+  const before = line.pieces.slice(0, -1)
+  const cut = cutTo(measure - runWidth(before, ruler), `${last.words.trimEnd()} …`, last.type, ruler)
+  return [...kept.slice(0, -1), closed([...before, { ...last, words: cut }], ruler)]
+}
+
 export interface Fitted {
   readonly words: string
   readonly type: Typeface

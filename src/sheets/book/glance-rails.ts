@@ -122,11 +122,7 @@ function numbersOf(
   const room = (index: number) => Math.min(index, last - index) * pitch
   const shown = places.flatMap((place, index) => {
     const isEnd = index === 0 || index === last
-    return isEnd || (place.number % 5 === 0 && room(index) > 6)
-      ? [{ pin: place.pin, x: at(index) }]
-      : []
+    return isEnd || (place.number % 5 === 0 && room(index) > 6) ? [{ pin: place.pin, x: at(index) }] : []
   })
-  return shown.map(({ pin, x }) =>
-    lettered(ruler, { x, y }, pin, type.legend, black, { anchor: 'middle' }),
-  )
+  return shown.map(({ pin, x }) => lettered(ruler, { x, y }, pin, type.legend, black, { anchor: 'middle' }))
 }

@@ -1,7 +1,5 @@
-import { evolve } from '../../evolve/index.ts'
 import type { Finding, Found } from '../../findings/index.ts'
-import type { Figures } from '../../reckon/index.ts'
-import type { Rig, Station } from '../../rig/index.ts'
+import type { Station } from '../../rig/index.ts'
 import type { Setting } from '../setting.ts'
 import type { PaperDocument } from '../sheet.ts'
 import type { Book } from './book.ts'
@@ -9,7 +7,7 @@ import { bound } from './bound.ts'
 import { notesPage } from './end-pages.ts'
 import { leafOf, outlineOf, type PageBody } from './page.ts'
 import { remembering } from './remembering.ts'
-import { bookSections } from './sections.ts'
+import { bookSections, settledSections } from './sections.ts'
 import { stationLines } from './station-lines.ts'
 import { stationStem } from './station-stem.ts'
 
@@ -18,20 +16,19 @@ import { stationStem } from './station-stem.ts'
  * saddle-stitched book can have. Its text is all from the rig; what had to give way to fit is a finding.
  */
 export function stationHandbook(
-  rig: Rig,
-  figures: Figures,
+  { rig, figures, evolutions }: Pick<Book, 'rig' | 'figures' | 'evolutions'>,
   station: Station,
   given: Setting,
 ): Found<PaperDocument> {
   const setting = { ...given, ruler: remembering(given.ruler) }
   const lines = stationLines(rig, station)
-  const evolutions = evolve(rig)
   const unnumbered = { pageOf: () => undefined, pageCount: undefined }
   const blind: Book = { rig, figures, evolutions, station, setting, lines, ...unnumbered }
-  const draft = inOrder(bookSections(blind).value, blind)
+  const settled = settledSections(blind)
+  const draft = inOrder(bookSections(blind, settled).value, blind)
   const numbers = pageNumbers(draft)
   const book: Book = { ...blind, pageOf: key => numbers.get(key), pageCount: draft.length }
-  const sections = bookSections(book)
+  const sections = bookSections(book, settled)
   const pages = inOrder(sections.value, book)
   const findings = [...sections.findings, ...lackingGlyphs(book), ...tooThick(pages.length, book)]
   return {

@@ -1,12 +1,11 @@
 import type { OrderPhase } from '../../evolve/index.ts'
-import type { Book } from './book.ts'
-import { type Block, flow, setLines, words } from './flow.ts'
+import { atMost, type Block, flow, setLines, words } from './flow.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { entriesSet, type ListColumn, lineList } from './order-lines.ts'
 import { remarksOf } from './order-remarks.ts'
 import { upright } from './page-parts.ts'
 import { tagged } from './tagged.ts'
-import { leading, rule, type } from './type.ts'
+import { rule, type } from './type.ts'
 
 const haulColumn: ListColumn = {
   mark: across.haul.mark,
@@ -38,15 +37,15 @@ export function orderColumns(phase: OrderPhase, y: number, set: OrderSetting): C
   if (phase.haul.length === 0 && phase.ease.length === 0)
     return { marks: [], bottom: y, lines: 0, holdsStandBy: false }
   const right = lineList(entriesSet(phase.ease, set), easeColumn, y, set)
-  if (phase.haul.length === 0) return besideEachOther(noHaulSide(phase, y, right.lines, set), right, y)
+  if (phase.haul.length === 0) return besideEachOther(noHaulSide(phase, y, right.lines, set), right, y, set)
   const left = lineList(entriesSet(phase.haul, set), haulColumn, y, set)
   const sides = withRemarks(remarksOf(phase, set), left, right, y, set)
-  return besideEachOther({ ...sides.left, holdsStandBy: false }, sides.right, y)
+  return besideEachOther({ ...sides.left, holdsStandBy: false }, sides.right, y, set)
 }
 
-function besideEachOther(left: Columns, right: Block, y: number): Columns {
+function besideEachOther(left: Columns, right: Block, y: number, { pace }: OrderSetting): Columns {
   const lines = Math.max(left.lines, right.lines)
-  const bottom = y + (lines - 1) * leading.working
+  const bottom = y + (lines - 1) * pace.leading
   const divider = upright(across.gutter, y - 2.9, bottom + 1, rule.frame)
   return { marks: [...left.marks, divider, ...right.marks], bottom, lines, holdsStandBy: left.holdsStandBy }
 }
@@ -57,8 +56,8 @@ function withRemarks(remarks: readonly string[], left: Block, right: Block, y: n
   let sides = { left, right }
   for (const text of remarks) {
     const { haul, ease } = across
-    const under = remark(text, haul.address, haul.right, y + sides.left.lines * leading.working, set.book)
-    const beside = remark(text, ease.remark, ease.right, y + sides.right.lines * leading.working, set.book)
+    const under = remark(text, haul.address, haul.right, y + sides.left.lines * set.pace.leading, set)
+    const beside = remark(text, ease.remark, ease.right, y + sides.right.lines * set.pace.leading, set)
     const fitsUnder = sides.left.lines + under.lines <= sides.right.lines
     sides = fitsUnder
       ? { ...sides, left: continued(sides.left, under) }
@@ -74,10 +73,10 @@ const continued = (above: Block, below: Block): Block => ({
 })
 
 function noHaulSide(phase: OrderPhase, y: number, room: number, set: OrderSetting): Columns {
-  const none = remark('no haul in this phase', across.haul.address, across.haul.right, y, set.book)
+  const none = remark('no haul in this phase', across.haul.address, across.haul.right, y, set)
   const standing = entriesSet(phase.standBy, set)
-  const label = y + (none.lines + 0.3) * leading.working
-  const list = lineList(standing, standingColumn, label + leading.working, set)
+  const label = y + (none.lines + 0.3) * set.pace.leading
+  const list = lineList(standing, standingColumn, label + set.pace.leading, set)
   const lines = none.lines + 1.3 + list.lines
   if (standing.length === 0 || lines > room + 0.2) return { ...none, holdsStandBy: false }
   const { ruler } = set.book.setting
@@ -95,8 +94,20 @@ function noHaulSide(phase: OrderPhase, y: number, room: number, set: OrderSettin
   }
 }
 
-function remark(text: string, x: number, right: number, y: number, { setting }: Book): Block {
-  const lines = flow([words(`${text} `, type.workingOthers)], right - x, setting.ruler)
-  const set = setLines(lines, { x, y }, leading.working, setting.ruler)
+function remark(
+  text: string,
+  x: number,
+  right: number,
+  y: number,
+  { book, pace, mostLines }: OrderSetting,
+): Block {
+  const { ruler } = book.setting
+  const lines = atMost(
+    mostLines,
+    flow([words(`${text} `, type.workingOthers)], right - x, ruler),
+    right - x,
+    ruler,
+  )
+  const set = setLines(lines, { x, y }, pace.leading, ruler)
   return { ...set, marks: [tagged('P', set.marks)] }
 }

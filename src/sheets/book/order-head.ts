@@ -6,12 +6,10 @@ import { actionBlock, actionMark } from './action-mark.ts'
 import type { Block } from './flow.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { pageTitle, paragraph } from './page-parts.ts'
-import { stateWords } from './state-words.ts'
+import { briefStateWords, stateWords } from './state-words.ts'
 import { tackKey } from './tack-key.ts'
 import { artifact } from './tagged.ts'
 import { black, type, white } from './type.ts'
-
-const titleBaseline = 25.6
 
 /**
  * The head of a working order: its title, the state and the hands, the key for both tacks, and the two bars. A
@@ -19,16 +17,23 @@ const titleBaseline = 25.6
  */
 export function orderHead(order: Order | undefined, title: string, set: OrderSetting): Block {
   const { ruler } = set.book.setting
-  const heading = pageTitle(title, ruler, titleBaseline)
-  const state = paragraph(order ? stateWords(order, set.book) : [], titleBaseline + 5.6, ruler)
-  const top = (state.lines === 0 ? titleBaseline : state.bottom) + set.pace.key
+  const { title: baseline, key: room } = set.pace
+  const heading = pageTitle(title, ruler, baseline)
+  const state = stateAt(baseline + 5.6, order, set)
+  const top = (state.lines === 0 ? baseline : state.bottom) + room
   const key = tackKey(top, ruler)
-  const bars = barsAt(key.bottom + set.pace.key - 0.6, ruler)
+  const bars = barsAt(key.bottom + room - 0.6, ruler)
   return {
     marks: [...heading.marks, ...state.marks, ...key.marks, ...bars.marks],
     bottom: bars.bottom,
     lines: 1,
   }
+}
+
+function stateAt(y: number, order: Order | undefined, set: OrderSetting): Block {
+  const { ruler } = set.book.setting
+  const words = order ? (set.isCondensed ? briefStateWords : stateWords)(order, set.book) : []
+  return paragraph(words, y, ruler, { most: set.mostLines })
 }
 
 // The bars head the two columns for the eye; every list says its action to those who listen.

@@ -1,4 +1,5 @@
 import type { Book } from './book.ts'
+import { leading, points } from './type.ts'
 
 /** Where things stand across a working order: a column for numerals, then two of 52 with 4 between. */
 export const across = {
@@ -20,8 +21,10 @@ export interface Pace {
   readonly box: number
   /** From the upper edge of the box to its first baseline. */
   readonly boxed: number
-  /** From that to the first baseline of lines. */
+  /** From its lower edge to the first baseline of lines. */
   readonly lines: number
+  /** From the order to that, where no box stands between. */
+  readonly bare: number
   /** From the columns to the lines under them, and from one group of those to the next. */
   readonly group: number
   /** To the row that says when it is done. */
@@ -30,6 +33,10 @@ export interface Pace {
   readonly close: number
   /** Above and below the key for both tacks. */
   readonly key: number
+  /** The baseline of the title. */
+  readonly title: number
+  /** From one baseline of working lines to the next. */
+  readonly leading: number
 }
 
 const roomy: Pace = {
@@ -37,10 +44,13 @@ const roomy: Pace = {
   box: 2,
   boxed: 3.45,
   lines: 4.4,
+  bare: 4.9,
   group: 5,
   done: 4.9,
   close: 1.7,
   key: 2.6,
+  title: 25.6,
+  leading: leading.working,
 }
 
 const closest: Pace = {
@@ -48,31 +58,54 @@ const closest: Pace = {
   box: 1.4,
   boxed: 3.3,
   lines: 3.7,
+  bare: 4.4,
   group: 4.5,
   done: 4.4,
   close: 1.35,
   key: 2,
+  title: 25.6,
+  leading: leading.working,
 }
 
-const steps = 5
+// For pages that take all there is: the lines closer too, though no smaller.
+const dense: Pace = {
+  order: 4.6,
+  box: 1.1,
+  boxed: 3.1,
+  lines: 3.5,
+  bare: 4.3,
+  group: 4.2,
+  done: 4,
+  close: 1.1,
+  key: 1.8,
+  title: 23.2,
+  leading: points(11),
+}
 
-/** From a page with room to the closest one that can still be read: a page is set in the first that holds it. */
-export const paces: readonly [Pace, ...Pace[]] = [
-  roomy,
-  ...Array.from({ length: steps }, (_, step) => between((step + 1) / steps)),
-]
+/** From a page with room to a close one: a page is set in the first that holds it. */
+export const paces: readonly [Pace, ...Pace[]] = [roomy, ...steps(5, roomy, closest)]
 
-function between(share: number): Pace {
-  const mix = (name: keyof Pace) => roomy[name] + (closest[name] - roomy[name]) * share
+/** The same, and on to the closest that can still be read. */
+export const condensedPaces: readonly Pace[] = [...paces, ...steps(4, closest, dense)]
+
+function steps(count: number, from: Pace, to: Pace): readonly Pace[] {
+  return Array.from({ length: count }, (_, step) => between(from, to, (step + 1) / count))
+}
+
+function between(from: Pace, to: Pace, share: number): Pace {
+  const mix = (name: keyof Pace) => from[name] + (to[name] - from[name]) * share
   return {
     order: mix('order'),
     box: mix('box'),
     boxed: mix('boxed'),
     lines: mix('lines'),
+    bare: mix('bare'),
     group: mix('group'),
     done: mix('done'),
     close: mix('close'),
     key: mix('key'),
+    title: mix('title'),
+    leading: mix('leading'),
   }
 }
 
@@ -86,4 +119,11 @@ export interface OrderSetting {
   readonly cautions: 'short' | 'brief'
   /** Like lines of one rail in one entry. */
   readonly isJoined: boolean
+  /**
+   * On a page that takes all there is: cautions stand on the order's own line where there is room, and one that
+   * the page has told before by its sign and number; who works which lines is left to the lines themselves.
+   */
+  readonly isCondensed: boolean
+  /** How many lines a sentence of the text may take. */
+  readonly mostLines: number
 }

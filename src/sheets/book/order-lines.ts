@@ -4,11 +4,11 @@ import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
 import { actionMark, actWord } from './action-mark.ts'
 import { addressMarks, addressWidth, addressWords } from './address.ts'
-import { type Block, flow, type Piece, setLines, words } from './flow.ts'
+import { atMost, type Block, flow, type Piece, setLines, words } from './flow.ts'
 import { type Entry, entriesJoined, entriesOf } from './order-entry.ts'
 import type { OrderSetting } from './order-layout.ts'
 import { artifact, tagged } from './tagged.ts'
-import { black, leading, type } from './type.ts'
+import { black, type } from './type.ts'
 
 /** Where one list of lines stands across the page. */
 export interface ListColumn {
@@ -40,11 +40,11 @@ export function lineList(entries: readonly Entry[], column: ListColumn, y: numbe
     if (isFirst) items = []
     const item = lineItem(entry, column, baseline, set, isFirst)
     items.push(tagged('LI', item.marks))
-    baseline += item.lines * leading.working
+    baseline += item.lines * set.pace.leading
     lines += item.lines
   }
   if (items.length > 0) lists.push(tagged('L', items))
-  return { marks: lists, bottom: y + Math.max(0, lines - 1) * leading.working, lines }
+  return { marks: lists, bottom: y + Math.max(0, lines - 1) * set.pace.leading, lines }
 }
 
 /** One line of a list: its mark, address, name and hands. */
@@ -52,7 +52,7 @@ export function lineItem(
   entry: Entry,
   column: ListColumn,
   y: number,
-  { book }: OrderSetting,
+  { book, pace, mostLines }: OrderSetting,
   isFirst: boolean,
 ): Block {
   const { ruler } = book.setting
@@ -60,12 +60,12 @@ export function lineItem(
     column.showsHands && entry.hands !== undefined
       ? handsMarks(entry.hands, { x: column.right, y }, book)
       : []
-  const place = placed(entry, { ...column, right: column.right - handsRoom(hands) }, book)
+  const place = placed(entry, { ...column, right: column.right - handsRoom(hands) }, book, pace.leading)
   const room = place.right - place.name
   const name = setLines(
-    flow(namePieces(entry), room, ruler),
+    atMost(mostLines, flow(namePieces(entry), room, ruler), room, ruler),
     { x: place.name, y: y + place.drop },
-    leading.working,
+    pace.leading,
     ruler,
   )
   const marks = [
@@ -75,7 +75,7 @@ export function lineItem(
     ...hands,
   ]
   const lines = name.lines + (place.drop > 0 ? 1 : 0)
-  return { marks, bottom: y + (lines - 1) * leading.working, lines: Math.max(1, lines) }
+  return { marks, bottom: y + (lines - 1) * pace.leading, lines: Math.max(1, lines) }
 }
 
 /** How wide an entry is with its name right after its address. */
@@ -94,10 +94,10 @@ function addressRoom({ address }: Entry, { setting }: OrderSetting['book']): num
 
 // A name stands at the column's tab; a wide address pushes it on, a long name begins sooner, and an address that
 // leaves no room for words sends the name to the next line.
-function placed(entry: Entry, column: ListColumn, book: OrderSetting['book']) {
+function placed(entry: Entry, column: ListColumn, book: OrderSetting['book'], leading: number) {
   const { right } = column
   const after = column.address + addressRoom(entry, book)
-  if (right - after < 13) return { name: column.address, right, drop: leading.working }
+  if (right - after < 13) return { name: column.address, right, drop: leading }
   const isLong = nameWidth(entry, book) > right - column.name
   return { name: isLong ? after : Math.max(column.name, after), right, drop: 0 }
 }

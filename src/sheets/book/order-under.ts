@@ -2,7 +2,7 @@ import type { OrderPhase, OrderRow } from '../../evolve/index.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
 import { actionBlock } from './action-mark.ts'
-import { type Block, flow, setLines, words } from './flow.ts'
+import { atMost, type Block, flow, type SetLine, setLines, words } from './flow.ts'
 import type { Entry } from './order-entry.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { entriesSet, entryWidth, type ListColumn, lineItem } from './order-lines.ts'
@@ -83,15 +83,15 @@ function listUnder(entries: readonly Entry[], y: number, set: OrderSetting): Blo
     const isPair = right !== undefined && isShort(left) && isShort(right)
     const row = isPair
       ? [
-          lineItem(left, first, y + lines * leading.working, set, false),
-          lineItem(right, second, y + lines * leading.working, set, false),
+          lineItem(left, first, y + lines * set.pace.leading, set, false),
+          lineItem(right, second, y + lines * set.pace.leading, set, false),
         ]
-      : [lineItem(left, single, y + lines * leading.working, set, false)]
+      : [lineItem(left, single, y + lines * set.pace.leading, set, false)]
     marks.push(...row.map(item => tagged('LI', item.marks)))
     lines += Math.max(...row.map(item => item.lines))
     at += row.length
   }
-  return { marks, bottom: y + Math.max(0, lines - 1) * leading.working, lines }
+  return { marks, bottom: y + Math.max(0, lines - 1) * set.pace.leading, lines }
 }
 
 function aloftPart({ aloft }: OrderPhase, set: OrderSetting): readonly Part[] {
@@ -102,57 +102,55 @@ function aloftPart({ aloft }: OrderPhase, set: OrderSetting): readonly Part[] {
     {
       isBlock: false,
       draw: y => {
-        const text = setLines(
-          flow(
-            [words(`${number}${curled(aloft.work)} `, type.working)],
-            across.right - across.under.address,
-            ruler,
-          ),
-          { x: across.under.address, y },
-          leading.working,
-          ruler,
-        )
+        const lines = sentence(`${number}${curled(aloft.work)} `, set)
+        const text = setLines(lines, { x: across.under.address, y }, set.pace.leading, ruler)
         return { ...text, marks: [tagged('P', [labelAt('aloft', y, set), ...text.marks])] }
       },
     },
   ]
 }
 
+const underMeasure = across.right - across.under.address
+
+const sentence = (text: string, { book, mostLines }: OrderSetting): readonly SetLine[] => {
+  const { ruler } = book.setting
+  return atMost(mostLines, flow([words(text, type.working)], underMeasure, ruler), underMeasure, ruler)
+}
+
 function doneRow(until: string | undefined, report: string | undefined, y: number, set: OrderSetting): Block {
   const { ruler } = set.book.setting
-  const measure = across.right - across.under.address
-  const lines = until === undefined ? [] : flow([words(`${curled(until)} `, type.working)], measure, ruler)
-  const text = setLines(lines, { x: across.under.address, y }, leading.working, ruler)
+  const lines = until === undefined ? [] : sentence(`${curled(until)} `, set)
+  const text = setLines(lines, { x: across.under.address, y }, set.pace.leading, ruler)
   const said = until === undefined ? [] : [tagged('P', [labelAt('done when', y, set), ...text.marks])]
   if (report === undefined) return { ...text, marks: said }
   const last = lines.at(-1)
-  const room = measure - (last ? last.width + 3 : 0)
+  const room = underMeasure - (last ? last.width + 3 : 0)
   const fits = spokenWidth('report', report, set) <= room
-  const bottom = last === undefined || fits ? text.bottom : text.bottom + leading.working
-  return {
-    marks: [...said, ...spoken('report', report, bottom, set)],
-    bottom,
-    lines: lines.length + (fits ? 0 : 1),
-  }
+  const called = spoken(
+    'report',
+    report,
+    last === undefined || fits ? text.bottom : text.bottom + set.pace.leading,
+    set,
+  )
+  return { marks: [...said, ...called.marks], bottom: called.bottom, lines: lines.length + (fits ? 0 : 1) }
 }
 
 /** What is answered or reported, in italics and right-aligned after its label: the label is drawn, and heard, first. */
-export function spoken(
-  label: 'answer' | 'report',
-  speech: string,
-  y: number,
-  set: OrderSetting,
-): readonly Mark[] {
+export function spoken(label: 'answer' | 'report', speech: string, y: number, set: OrderSetting): Block {
   const { ruler } = set.book.setting
-  const width = spokenWidth(label, speech, set)
-  const x = Math.max(across.text, across.right - width)
-  const quote = setLines(
-    flow([words(quoted(speech), type.answer)], across.right - x, ruler),
-    { x: x + ruler(`${label} `, type.answerLabel) + 0.6, y },
-    leading.text,
+  const x = Math.max(across.text, across.right - spokenWidth(label, speech, set))
+  const begin = x + ruler(`${label} `, type.answerLabel) + 0.6
+  // A hair more than is left, or what just fits would break for the error of a sum.
+  const measure = across.right - begin + 0.01
+  const lines = atMost(
+    set.mostLines,
+    flow([words(quoted(speech), type.answer)], measure, ruler),
+    measure,
     ruler,
   )
-  return [tagged('P', [lettered(ruler, { x, y }, `${label} `, type.answerLabel, black), ...quote.marks])]
+  const quote = setLines(lines, { x: begin, y }, leading.text, ruler)
+  const said = lettered(ruler, { x, y }, `${label} `, type.answerLabel, black)
+  return { ...quote, marks: [tagged('P', [said, ...quote.marks])] }
 }
 
 /** How wide an answer or a report is with its label. */

@@ -1,13 +1,24 @@
 import type { Order, OrderPhase, OrderRow } from '../../evolve/index.ts'
-import type { Found } from '../../findings/index.ts'
+import type { Finding, Found } from '../../findings/index.ts'
 import type { Sail } from '../../rig/index.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
 import { actionMark, actWord } from './action-mark.ts'
 import { addressPiece } from './address.ts'
 import type { Book } from './book.ts'
-import { type DrawnPiece, fitted, flow, gap, type Piece, type SetLine, setLines, words } from './flow.ts'
+import {
+  atMost,
+  type DrawnPiece,
+  fitted,
+  flow,
+  gap,
+  type Piece,
+  type SetLine,
+  setLines,
+  words,
+} from './flow.ts'
 import { type Entry, entriesOf } from './order-entry.ts'
+import { lowered } from './order-names.ts'
 import { quoted } from './order-under.ts'
 import { live, type PageBody } from './page.ts'
 import { continuedTitle, level, pageTitle, subtitle } from './page-parts.ts'
@@ -25,7 +36,8 @@ const lead =
  * rails. One table in place of a spread a sail, so that nobody's part is told nowhere.
  */
 export function othersOrdersPages(book: Book): Found<readonly PageBody[]> {
-  const blocks = helpedSails(book).map(sail => sailBlock(sail, book))
+  const parts = helpedSails(book).map(sail => ({ sail, ...orderLinesOf(sail, book) }))
+  const blocks = parts.flatMap(({ sail, lines }) => sailBlocks(sail, lines, book))
   const pages: SailBlock[][] = []
   let left = 0
   for (const block of blocks) {
@@ -36,8 +48,20 @@ export function othersOrdersPages(book: Book): Found<readonly PageBody[]> {
     pages.at(-1)?.push(block)
     left -= block.height
   }
-  return { value: pages.map((some, index) => othersPage(some, index, book)), findings: [] }
+  return {
+    value: pages.map((some, index) => othersPage(some, index, book)),
+    findings: parts.flatMap(({ sail, isCut }) => (isCut ? [tooMany(sail)] : [])),
+  }
 }
+
+const tooMany = ({ label, span }: Sail): Finding => ({
+  rule: 'sheet/order-too-long',
+  severity: 'warning',
+  at: span,
+  message: `One phase of the ${lowered(label)} is longer than a page of another station's handbook: its end is cut.`,
+  remedy: 'Say it shorter, or make two phases of one.',
+  related: [],
+})
 
 const tops = { key: 40.6, first: 48, later: 28.5 } as const
 const columns = { kind: 0, phase: 11.5, order: 16.5, does: 63 } as const
@@ -56,10 +80,25 @@ interface OrderLine {
   readonly order: readonly SetLine[]
   readonly does: readonly SetLine[]
   readonly height: number
+  readonly isCut: boolean
 }
 
-function sailBlock(sail: Sail, book: Book): SailBlock {
-  const lines = ordersOf(sail, book).flatMap(order => orderLines(order, book))
+/** A sail's lines together; those that no page holds together are parted, under a head each. */
+function sailBlocks(sail: Sail, lines: readonly OrderLine[], book: Book): readonly SailBlock[] {
+  const parts: OrderLine[][] = []
+  let left = 0
+  for (const line of lines) {
+    if (line.height > left) {
+      left = live.textBottom - tops.first - heads.rule - afterSail
+      parts.push([])
+    }
+    parts.at(-1)?.push(line)
+    left -= line.height
+  }
+  return parts.map(part => sailBlock(sail, part, book))
+}
+
+function sailBlock(sail: Sail, lines: readonly OrderLine[], book: Book): SailBlock {
   const height = heads.rule + lines.reduce((total, line) => total + line.height, 0) + afterSail
   const draw = (y: number): readonly Mark[] => {
     let top = y + heads.rule
@@ -73,8 +112,20 @@ function sailBlock(sail: Sail, book: Book): SailBlock {
   return { height, draw }
 }
 
+// As many lines as a page holds under its heads.
+const mostLines = 30
+
+function orderLinesOf(
+  sail: Sail,
+  book: Book,
+): { readonly lines: readonly OrderLine[]; readonly isCut: boolean } {
+  const lines = ordersOf(sail, book).flatMap(order => orderLines(order, book))
+  return { lines, isCut: lines.some(line => line.isCut) }
+}
+
 function orderLines(order: Order, book: Book): readonly OrderLine[] {
   const { ruler } = book.setting
+  const cut = (lines: readonly SetLine[], measure: number) => atMost(mostLines, lines, measure, ruler)
   const own = order.phases.filter(phase => rowsOf(phase).some(one => isOwn(one, book)))
   return own.map((phase, index) => {
     const spoken = flow(
@@ -92,9 +143,16 @@ function orderLines(order: Order, book: Book): readonly OrderLine[] {
       live.width - columns.does,
       ruler,
     )
-    const count = Math.max(1, spoken.length, does.length)
+    const count = Math.min(mostLines, Math.max(1, spoken.length, does.length))
     const height = row.first + (count - 1) * leading.working + row.foot
-    return { kind: index === 0 ? order.kind : '', phase, order: spoken, does, height }
+    return {
+      kind: index === 0 ? order.kind : '',
+      phase,
+      order: cut(spoken, columns.does - columns.order - 2),
+      does: cut(does, live.width - columns.does),
+      height,
+      isCut: Math.max(spoken.length, does.length) > mostLines,
+    }
   })
 }
 

@@ -1,7 +1,7 @@
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
-import { type Block, fitted, flow, type Piece, setLines, words } from './flow.ts'
+import { atMost, type Block, fitted, flow, type Piece, setLines, words } from './flow.ts'
 import { live } from './page.ts'
 import { type Tagging, tagged } from './tagged.ts'
 import { black, leading, points, rule, type } from './type.ts'
@@ -51,9 +51,16 @@ export function paragraph(
   pieces: readonly Piece[],
   y: number,
   ruler: Ruler,
-  { x = 0, measure = live.width as number, led = leading.text as number, tagging = {} as Tagging } = {},
+  {
+    x = 0,
+    measure = live.width as number,
+    led = leading.text as number,
+    most = Number.POSITIVE_INFINITY,
+    tagging = {} as Tagging,
+  } = {},
 ): Block {
-  const set = setLines(flow(pieces, measure, ruler), { x, y }, led, ruler)
+  const lines = atMost(most, flow(pieces, measure, ruler), measure, ruler)
+  const set = setLines(lines, { x, y }, led, ruler)
   return { ...set, marks: set.lines === 0 ? [] : [tagged('P', set.marks, tagging)] }
 }
 

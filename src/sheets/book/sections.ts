@@ -14,17 +14,32 @@ import { registerPages } from './register.ts'
 import { spreadSails } from './station-sails.ts'
 import { orderSpread } from './working-order.ts'
 
+/** Pages that name no other page of their book, and so are laid out once for both rounds. */
+export interface SettledSections {
+  readonly before: Found<readonly PageBody[]>
+  readonly orders: Found<readonly PageBody[]>
+}
+
+/** The pages between the cover and the glance, and those between the glance and the charts. */
+export function settledSections(book: Book): SettledSections {
+  return {
+    before: together([howToUsePages(book), cautionPages(book)]),
+    orders: together([
+      answersPages(book),
+      registerPages(book),
+      ...spreadSails(book).map(sail => orderSpread(sail, book)),
+      othersOrdersPages(book),
+    ]),
+  }
+}
+
 /** The pages of a book in the order of every book, before notes fill it up. */
-export function bookSections(book: Book): Found<readonly PageBody[]> {
+export function bookSections(book: Book, { before, orders }: SettledSections): Found<readonly PageBody[]> {
   return together([
     coverPages(book),
-    howToUsePages(book),
-    cautionPages(book),
+    before,
     glancePages(book),
-    answersPages(book),
-    registerPages(book),
-    ...spreadSails(book).map(sail => orderSpread(sail, book)),
-    othersOrdersPages(book),
+    orders,
     chartPages(book),
     indexPages(book),
     revisionPages(book),

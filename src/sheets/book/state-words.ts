@@ -6,7 +6,12 @@ import { type } from './type.ts'
 
 /** What stands under the title of an order: the state it begins from, the hands it wants, who works what. */
 export function stateWords(order: Order, book: Book): readonly Piece[] {
-  return [...plain(order.before), ...handsWords(order, book), ...plain(othersWords(order, book))]
+  return [...briefStateWords(order, book), ...plain(othersWords(order, book))]
+}
+
+/** The same without who works what, which every line says by itself. */
+export function briefStateWords(order: Order, book: Book): readonly Piece[] {
+  return [...plain(order.before), ...handsWords(order, book)]
 }
 
 const plain = (sentence: string | undefined): readonly Piece[] =>
