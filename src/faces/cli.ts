@@ -1,9 +1,8 @@
-#!/usr/bin/env node
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { Command, CommanderError, Option } from 'commander'
 import type { PaperKind } from '../sheets/papers.ts'
-import { Complaint } from './complaint.ts'
+import { isComplaint } from './complaint.ts'
 import { home } from './home.ts'
 import type { ReckonOptions } from './reckon.ts'
 import type { ByHandOptions } from './reckon-by-hand.ts'
@@ -192,16 +191,20 @@ function leaveQuietly(error: NodeJS.ErrnoException): void {
 process.stdout.on('error', leaveQuietly)
 process.stderr.on('error', leaveQuietly)
 
-try {
-  const crosstree = program()
-  if (process.argv.length <= 2) {
-    crosstree.outputHelp({ error: true })
-    process.exitCode = wrongCall
-  } else await crosstree.parseAsync()
-} catch (error) {
-  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : wrongCall
-  else if (error instanceof Complaint) {
-    process.stderr.write(`crosstree: ${error.message}\n`)
-    process.exitCode = wrongCall
-  } else throw error
+async function run(): Promise<void> {
+  try {
+    const crosstree = program()
+    if (process.argv.length <= 2) {
+      crosstree.outputHelp({ error: true })
+      process.exitCode = wrongCall
+    } else await crosstree.parseAsync()
+  } catch (error) {
+    if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : wrongCall
+    else if (isComplaint(error)) {
+      process.stderr.write(`crosstree: ${error.message}\n`)
+      process.exitCode = wrongCall
+    } else throw error
+  }
 }
+
+void run()

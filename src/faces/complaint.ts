@@ -1,5 +1,11 @@
 /** A fault of the call or of the machine, told to the user in one line; exit code 2. Not a fault of the text. */
-export class Complaint extends Error {}
+export class Complaint extends Error {
+  override readonly name = 'Complaint'
+}
+
+/** Whether an error is a complaint, also of a verb that is built apart and has a class of its own. */
+export const isComplaint = (error: unknown): error is Complaint =>
+  error instanceof Error && error.name === 'Complaint'
 
 /** What went wrong with a file or folder, in words. */
 export function inWords(error: unknown): string {

@@ -1,0 +1,32 @@
+#!/usr/bin/env node
+import { existsSync, readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { fileURLToPath } from 'node:url'
+import { setFlagsFromString } from 'node:v8'
+import { Script } from 'node:vm'
+
+/*
+ * What is run as `crosstree`. The command itself, bundled into one script, lies beside it with what V8 made of it when
+ * it was built: reading that takes a fraction of compiling it. Another V8 refuses it, and compiles the script as ever.
+ */
+const url = new URL('./command.cjs', import.meta.url)
+const compiled = new URL('./command.v8', import.meta.url)
+
+// Code is optimised four times later than by default: most checks are over before the work of it would pay. V8 tells an
+// option that it doesn't know on the terminal, so only the versions tried are given theirs.
+const later: Readonly<Record<string, string>> = {
+  11: '--interrupt-budget=500000',
+  12: '--invocation-count-for-turbofan=12000',
+  13: '--invocation-count-for-turbofan=12000',
+}
+const option = later[Number.parseInt(process.versions.v8, 10)]
+if (option !== undefined) setFlagsFromString(option)
+
+/** The command as V8 has it; after a run, the build keeps what it then knows. */
+export const command = new Script(readFileSync(url, 'utf8'), {
+  filename: fileURLToPath(url),
+  ...(existsSync(compiled) ? { cachedData: readFileSync(compiled) } : {}),
+})
+
+const importModule = (path: string) => import(path)
+command.runInThisContext()(createRequire(url), importModule, url.href)

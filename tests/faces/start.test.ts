@@ -1,0 +1,55 @@
+import { spawnSync } from 'node:child_process'
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, expect, test, vi } from 'vitest'
+import { run } from '../support/built-cli.ts'
+
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 240_000 })
+
+const root = fileURLToPath(new URL('../..', import.meta.url))
+const schooner = join(root, 'rigs', 'schooner-pellow-finch.rig')
+let folder: string
+let cli: string
+let kept: string
+
+beforeAll(() => {
+  const cache = join(root, 'node_modules', '.cache')
+  mkdirSync(cache, { recursive: true })
+  folder = mkdtempSync(join(cache, 'crosstree-dist-'))
+  cli = join(folder, 'cli.js')
+  kept = join(folder, 'command.v8')
+  const built = spawnSync(process.execPath, ['esbuild.config.mjs', folder], { cwd: root, encoding: 'utf8' })
+  expect([built.status, built.stderr]).toEqual([0, ''])
+})
+afterAll(() => rmSync(folder, { recursive: true, force: true }))
+
+test('the command as built starts every verb, and tells a wrong call in a line', () => {
+  expect(run(cli, ['check', schooner]).code).toBe(0)
+  expect(run(cli, ['explain', 'belay/two-on-a-pin']).out).toContain('belay/two-on-a-pin')
+  expect(run(cli, ['reckon', schooner]).code).toBe(0)
+  expect(run(cli, ['draw', schooner, '--into', join(folder, 'papers')]).code).toBe(0)
+  expect(run(cli, ['draw', 'no.rig'])).toEqual({
+    code: 2,
+    out: '',
+    err: "crosstree: no.rig can't be read: it isn't there.\n",
+  })
+})
+
+test('it says the same with what V8 kept at the build, with nothing kept, and with what V8 refuses', () => {
+  const said = run(cli, ['check', schooner])
+  expect(statSync(kept).size).toBeGreaterThan(100_000)
+  const bytes = readFileSync(kept)
+  writeFileSync(kept, bytes.subarray(0, bytes.length / 2))
+  expect(run(cli, ['check', schooner])).toEqual(said)
+  writeFileSync(kept, 'made by another V8')
+  expect(run(cli, ['check', schooner])).toEqual(said)
+  rmSync(kept)
+  expect(run(cli, ['check', schooner])).toEqual(said)
+})
+
+test('nothing is written beside the command when it runs', () => {
+  rmSync(kept, { force: true })
+  run(cli, ['check', schooner])
+  expect(() => statSync(kept)).toThrow('ENOENT')
+})
