@@ -17,7 +17,8 @@ export function judge(ship: Ship, before: readonly Finding[]): readonly Finding[
 /** One rule's findings, less those that follow from what is explained already; then it explains its own. */
 function judgedBy(rule: Rule, ship: Ship, explained: Set<string>): readonly Judged[] {
   if (rule.judges === 'vessels' && !ship.rig.isVessel) return []
-  const drafts = [...rule.judge(ship)].filter(draft => !draft.follows?.some(thing => explained.has(thing)))
+  const own = [...rule.judge(ship)].filter(draft => !draft.follows?.some(thing => explained.has(thing)))
+  const drafts = rule.together?.(own) ?? own
   for (const thing of drafts.flatMap(draft => draft.explains ?? [])) explained.add(thing)
   return drafts.map(draft => ({ finding: findingOf(rule, draft), about: draft.about }))
 }

@@ -28,4 +28,6 @@ export interface Rule {
   /** A want shows only in a whole vessel; what is wrongly there shows in a part as well. */
   readonly judges: 'vessels' | 'vessels and parts'
   readonly judge: (ship: Ship) => Iterable<Draft>
+  /** What is told in place of its drafts, of which none follows from an earlier finding: many of one cause as one. */
+  readonly together?: (drafts: readonly Draft[]) => readonly Draft[]
 }

@@ -1,4 +1,5 @@
-import { describe, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
+import { compiledText, exampleText } from '../support/compiled.ts'
 import { check } from './check.ts'
 
 const jib = `bring in standard gear
@@ -20,6 +21,15 @@ belay on fore rail
 `
 
 describe('one cause is told once', () => {
+  it('the belaying that is still to be written is one want, not one of every line', () => {
+    const text = exampleText('barque-harrow-tansy')
+    const half = text.slice(0, text.indexOf('belay on fore rail'))
+    const wants = compiledText(half).findings.filter(one => one.rule === 'belay/no-place')
+    expect(wants.map(one => one.message)).toEqual([
+      expect.stringMatching(/is belayed nowhere\. Nor are \d{2} other lines\.$/),
+    ])
+  })
+
   it('a single line on both sides is not an orphan as well', () =>
     check(`${jib}    gear jib
 ${rail}  1  jib sheet

@@ -19,18 +19,32 @@ export const noPlace: Rule = {
       yield withoutRails(rig)
       return
     }
-    const pairs = [...rig.pairAt.values()].map(lines => lines.filter(line => !line.belay))
+    const pairs = [...rig.pairAt.values()].map(lines => lines.filter(line => !line.belay && line.lifted === undefined))
     const neighbours = neighboursIn(rig)
-    // Beyond so many the belaying is still to be written, and it is no help to be offered the same pins for each.
-    const isSlip = pairs.filter(orphans => orphans.length > 0).length <= slips
     for (const orphans of pairs) {
       const [line] = orphans
-      if (line) yield orphan(rig, line, orphans, isSlip ? neighbours : new Map())
+      if (line) yield orphan(rig, line, orphans, neighbours)
     }
   },
+  together: drafts => (drafts.length > slips ? [unfinished(drafts)] : drafts),
 }
 
-const slips = 100
+// Beyond so many no line was forgotten: the belaying is still to be written, or half of the text is lost.
+const slips = 12
+
+/** One finding for many orphans, at the first of them. */
+function unfinished(drafts: readonly Draft[]): Draft {
+  const [first] = drafts as [Draft]
+  const lines = drafts.flatMap(draft => draft.explains ?? [])
+  return {
+    at: first.at,
+    message: `${first.message} Nor are ${lines.length - (first.explains?.length ?? 0)} other lines.`,
+    aboard,
+    remedy: 'Give each a place on a page "belay on ...", or say "belay ... to ...".',
+    about: drafts.flatMap(draft => draft.about),
+    explains: lines,
+  }
+}
 
 /** For each sail and spar, where one of its lines is belayed: others of its gear belong near by. */
 function neighboursIn(rig: Rig): Neighbours {
