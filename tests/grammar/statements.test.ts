@@ -1,0 +1,39 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { pageWords, placedWords, proseWords, smallWords } from '../../src/syntax/index.ts'
+import { compiledText } from '../support/compiled.ts'
+
+const folder = new URL('../../grammar/statements/', import.meta.url)
+const pages = readdirSync(folder)
+  .sort()
+  .map(file => ({ word: file.replace(/\.md$/, ''), text: readFileSync(new URL(file, folder), 'utf8') }))
+
+describe('the pages of the statements', () => {
+  it('are one for each page word', () => {
+    expect(pages.map(({ word }) => word)).toEqual([...pageWords].sort())
+  })
+
+  it.each(pages.map(({ word, text }) => [word, text] as const))('%s: its example is clean', (word, text) => {
+    const [, example = ''] = /^```rig\n(.*?)^```$/ms.exec(text) ?? []
+    expect(example).toMatch(new RegExp(`^${word}`, 'm'))
+    const { findings } = compiledText(example)
+    expect(
+      findings
+        .filter(({ severity }) => severity !== 'note')
+        .map(({ rule, message }) => `${rule}: ${message}`),
+    ).toEqual([])
+  })
+
+  it.each(pages.map(({ word, text }) => [word, text] as const))('%s: its links lead somewhere', (_, text) => {
+    for (const [, target = ''] of text.matchAll(/\]\(([^)]+)\)/g))
+      expect(() => readFileSync(new URL(target, folder)), target).not.toThrow()
+  })
+
+  it('speak of every word of the language', () => {
+    const all = pages.map(({ text }) => text).join('\n')
+    const unsaid = [...smallWords, ...placedWords, ...proseWords].filter(
+      word => !new RegExp(`(?<![\\w-])${word}(?![\\w-])`).test(all),
+    )
+    expect(unsaid).toEqual([])
+  })
+})
