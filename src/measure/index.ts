@@ -25,6 +25,6 @@ export {
 export type { FigureFault, FigureRead } from './reading.ts'
 export { figureAt } from './reading.ts'
 export type { LengthUnits, MassUnits } from './show.ts'
-export { fixed, showAngle, showLength, showMass } from './show.ts'
+export { fixed, showAngle, showForce, showLength, showMass } from './show.ts'
 export type { Unit, UnitDimension, UnitSymbol } from './units.ts'
 export { unitOf, unitSpellings, units, unitsOffered } from './units.ts'

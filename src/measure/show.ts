@@ -1,4 +1,4 @@
-import type { Kilograms, Metres, Radians } from './quantity.ts'
+import type { Kilograms, Metres, Newtons, Radians } from './quantity.ts'
 import { units } from './units.ts'
 
 /** How lengths are shown on a paper: in one unit, or in feet and inches as spoken. */
@@ -18,6 +18,11 @@ export function showMass(
   decimals = unit === 't' || unit === 'long tons' ? 1 : 0,
 ): string {
   return `${fixed(mass / units[unit].si, decimals)} ${unit}`
+}
+
+/** A force: '2.91 kN', '654 lbf'. */
+export function showForce(force: Newtons, unit: 'kN' | 'lbf'): string {
+  return `${fixed(force / units[unit].si, unit === 'kN' ? 2 : 0)} ${unit}`
 }
 
 /** An angle in degrees: '3.0°'. */

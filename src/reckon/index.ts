@@ -16,6 +16,7 @@ export { tail } from './leads/index.ts'
 export { type LineLoad, type LoadFigures, leastSafety, type SailLoad } from './load/index.ts'
 export {
   byRule,
+  knowsMaterial,
   materials,
   rulesOfThumb,
   shareLeft,

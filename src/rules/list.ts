@@ -1,9 +1,12 @@
+import { leadOutOfRange } from './balance/lead-out-of-range.ts'
+import { leadWhileSetting } from './balance/lead-while-setting.ts'
 import { halyardNotAtEnd } from './belay/halyard-not-at-end.ts'
 import { neverShared } from './belay/never-shared.ts'
 import { noPlace } from './belay/no-place.ts'
 import { pinsTooClose } from './belay/pins-too-close.ts'
 import { quickReleaseHemmedIn } from './belay/quick-release-hemmed-in.ts'
 import { twoOnAPin } from './belay/two-on-a-pin.ts'
+import { meetsNextMast } from './boom/meets-next-mast.ts'
 import { noToppingLift } from './boom/no-topping-lift.ts'
 import { chafesStanding } from './lead/chafes-standing.ts'
 import { linesCross } from './lead/lines-cross.ts'
@@ -14,12 +17,17 @@ import { tooManyTurns } from './lead/too-many-turns.ts'
 import { turnsSharply } from './lead/turns-sharply.ts'
 import { actsOnNothing } from './line/acts-on-nothing.ts'
 import { braceWithoutPurchase } from './line/brace-without-purchase.ts'
+import { condemned } from './line/condemned.ts'
 import { counterpartOmitted } from './line/counterpart-omitted.ts'
 import { counterpartOneWay } from './line/counterpart-one-way.ts'
 import { cutLong } from './line/cut-long.ts'
 import { cutShort } from './line/cut-short.ts'
+import { handsShort } from './line/hands-short.ts'
+import { materialUnknown } from './line/material-unknown.ts'
 import { nothingAnswers } from './line/nothing-answers.ts'
 import { ropeTooThin } from './line/rope-too-thin.ts'
+import { ropeTooWeak } from './line/rope-too-weak.ts'
+import { surveyOverdue } from './line/survey-overdue.ts'
 import { halyardsOneSide } from './mast/halyards-one-side.ts'
 import { orderDiffers } from './mast/order-differs.ts'
 import { topsailAndTopgallantOneSide } from './mast/topsail-and-topgallant-one-side.ts'
@@ -96,6 +104,7 @@ export const rules: readonly Rule[] = [
   sheetedAndShackled,
   throatAndPeakOneSide,
   noToppingLift,
+  meetsNextMast,
   clewApart,
   outOfHail,
   shorterThanHead,
@@ -114,7 +123,12 @@ export const rules: readonly Rule[] = [
   halyardsOneSide,
   topsailAndTopgallantOneSide,
   printedAlike,
+  leadOutOfRange,
+  leadWhileSetting,
   ropeTooThin,
+  materialUnknown,
+  ropeTooWeak,
+  handsShort,
   hauledAgainst,
   letGoUnderLoad,
   aloftWhileWorked,
@@ -131,4 +145,6 @@ export const rules: readonly Rule[] = [
   tooManyTurns,
   cutShort,
   cutLong,
+  condemned,
+  surveyOverdue,
 ]

@@ -2,7 +2,7 @@ import { fixed, metres, showLength, units } from '../measure/index.ts'
 import type { Rig } from '../rig/index.ts'
 
 /** Feet where the vessel measures in feet or inches, else metres: as her people would say it. */
-const speaksFeet = ({ vessel }: Rig) => vessel.units[0] === 'ft' || vessel.units[0] === 'in'
+export const speaksFeet = ({ vessel }: Rig): boolean => vessel.units[0] === 'ft' || vessel.units[0] === 'in'
 
 /** A length as a finding says it: '7.70 m', '25 ft 3 1/2 in'. */
 export const shownLength = (rig: Rig, length: number): string =>

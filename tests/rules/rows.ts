@@ -19,7 +19,6 @@ export interface Chapter {
   readonly rows: readonly Row[]
 }
 
-const loads = 'the reckoning of loads'
 const leads = 'the reckoning of leads'
 
 export const chapters: readonly Chapter[] = [
@@ -157,14 +156,17 @@ export const chapters: readonly Chapter[] = [
     title: 'Rope and hands',
     rows: [
       { sees: 'a long lower yard braced without purchase', by: ['line/brace-without-purchase'] },
-      { sees: 'rope too weak for its load', by: ['line/rope-too-weak'], waits: loads },
+      {
+        sees: 'rope too weak for its load',
+        by: ['line/rope-too-weak', 'line/material-unknown', 'line/condemned', 'line/survey-overdue'],
+      },
       { sees: 'thin rope for a party', by: ['line/rope-too-thin'] },
       {
         sees: 'rope too thick for its block',
         by: [],
         undecidable: "a text does not give the size of a block's sheave",
       },
-      { sees: 'a load beyond the hands of its party', by: ['line/hands-short'], waits: loads },
+      { sees: 'a load beyond the hands of its party', by: ['line/hands-short'] },
       { sees: 'a line cut too short', by: ['line/cut-short'] },
       { sees: 'a line cut far too long', by: ['line/cut-long'] },
     ],
@@ -187,13 +189,12 @@ export const chapters: readonly Chapter[] = [
         by: ['sail/foot-above-head', 'sail/edges-crossed', 'sail/corner-off-its-spar'],
       },
       { sees: "a tack or a head beyond its stay's ends", by: ['sail/beyond-its-stay'] },
-      { sees: 'a boom or a gaff too long to swing', by: [], waits: 'the reckoning of what a spar sweeps' },
+      { sees: 'a boom or a gaff too long to swing', by: ['boom/meets-next-mast'] },
       { sees: 'a yard that can’t be braced so sharp', by: [], waits: 'the reckoning of the bracing fan' },
-      { sees: 'a centre of effort too far aft or forward', by: [], waits: 'the reckoning of balance' },
+      { sees: 'a centre of effort too far aft or forward', by: ['balance/lead-out-of-range'] },
       {
         sees: 'balance lost on the way while sail is set in the order given',
-        by: [],
-        waits: 'the reckoning of balance through an evolution',
+        by: ['balance/lead-while-setting'],
       },
     ],
   },

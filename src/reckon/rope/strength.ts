@@ -43,6 +43,9 @@ export function thicknessFor(material: string, breaking: Newtons): Figure<Metres
   return known(metres(interpolated(turned, breaking, 1 / 2)))
 }
 
+/** Whether there is a table for a material as a text names it. */
+export const knowsMaterial = (material: string): boolean => tableOf(material).known
+
 function tableOf(material: string | undefined): Figure<StrengthTable> {
   if (material === undefined) return unknown('The material of its rope is not said.')
   const said = material.toLowerCase()
