@@ -76,8 +76,8 @@ function passingOf(strand: RunningStrand, other: RunningStrand | StandingStrand)
 /** As high as a hand reaches from the rail, trucks and fairlead boards hold the leads off shrouds: common practice, no source. */
 const besideFoot = 2
 
-const isBesideFoot = ({ from, to }: StandingStrand, point: Point3): boolean =>
-  point.z - Math.min(from.z, to.z) < besideFoot
+const isBesideFoot = ({ part, from, to }: StandingStrand, point: Point3): boolean =>
+  part.kind !== 'stay' && point.z - Math.min(from.z, to.z) < besideFoot
 
 const thickest = (strands: readonly { readonly radius: Metres }[]): number =>
   strands.reduce((most, { radius }) => Math.max(most, radius), 0)

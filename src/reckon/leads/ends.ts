@@ -1,7 +1,7 @@
 import { type Figure, known, type Metres, metres, onceKnown, unknown } from '../../measure/index.ts'
 import type { Line, Rig } from '../../rig/index.ts'
 import { cornerEnds } from './corner.ts'
-import { type Ends, isSwung, unsaid, yardOf } from './load.ts'
+import { type Ends, hoistingYard, isSwung, unsaid } from './load.ts'
 import { swingEnds } from './swing.ts'
 import { distance } from './vector.ts'
 import type { Way } from './way.ts'
@@ -80,8 +80,7 @@ const atItsPlace = 1
 
 /** Where the load of a halyard stands when the sail is set. */
 function setPlace(line: Line, rig: Rig) {
-  const yard = yardOf(line, rig)
-  if (line.deed?.object === 'yard') return yard?.middle
+  if (line.deed?.object === 'yard') return hoistingYard(line, rig)?.at
   const sail = line.host?.kind === 'sail' ? rig.sailAt.get(line.host.name) : undefined
   return sail?.kind === 'fore-and-aft'
     ? sail.corners.find(one => one.name === line.deed?.object)?.at
@@ -91,10 +90,9 @@ function setPlace(line: Line, rig: Rig) {
 /** How far a halyard's or a downhaul's load goes up and down. */
 function hoistOf(line: Line, rig: Rig, away?: number): Figure<Metres> {
   if (line.deed?.object === 'yard') {
-    const yard = yardOf(line, rig)
-    const { middle, loweredHeight } = yard ?? {}
-    if (!middle || loweredHeight === undefined) return unknown('How far its yard hoists is not given.')
-    return known(metres(middle.z - loweredHeight))
+    const { at, loweredHeight } = hoistingYard(line, rig) ?? {}
+    if (!at || loweredHeight === undefined) return unknown('How far its yard hoists is not given.')
+    return known(metres(at.z - loweredHeight))
   }
   const isCorner = line.deed?.object === 'head' || line.deed?.object === 'throat'
   if (isCorner && away !== undefined && away > atItsPlace) return known(metres(away))

@@ -1,5 +1,5 @@
-import type { Metres } from '../../measure/index.ts'
-import type { Line, Rig, Yard } from '../../rig/index.ts'
+import type { Metres, Point3 } from '../../measure/index.ts'
+import type { Boom, Line, Rig, Yard } from '../../rig/index.ts'
 
 /** Where a line's load stands at both ends of its travel, as distances from the last lead before it. */
 export interface Ends {
@@ -17,6 +17,19 @@ export function yardOf(line: Line, rig: Rig): Yard | undefined {
   const sail = host?.kind === 'sail' ? rig.sailAt.get(host.name) : undefined
   const spar = rig.sparAt.get(sail?.kind === 'square' ? sail.yard : (host?.name ?? ''))
   return spar?.kind === 'yard' ? spar : undefined
+}
+
+/** The yard that a halyard hoists, square or slung: its place when set, and its height when lowered. */
+export function hoistingYard(
+  line: Line,
+  rig: Rig,
+): { readonly at: Point3 | undefined; readonly loweredHeight: Metres | undefined } | undefined {
+  const yard = yardOf(line, rig)
+  if (yard) return { at: yard.middle, loweredHeight: yard.loweredHeight }
+  const sail = line.host?.kind === 'sail' ? rig.sailAt.get(line.host.name) : undefined
+  const spars = sail?.kind === 'fore-and-aft' ? sail.on.map(name => rig.sparAt.get(name)) : []
+  const slung = spars.find((spar): spar is Boom => spar?.kind === 'slung yard')
+  return slung && { at: slung.slings, loweredHeight: slung.loweredHeight }
 }
 
 /** Whether the load is a boom or a gaff: that swings, where a mast that a line steadies doesn't. */
