@@ -8,7 +8,7 @@ export function nameKey(words: string): string {
 
 /** Most names are asked for again and again, and are keys already. */
 const isKey = (words: string): boolean =>
-  /^[a-z0-9']+(?: [a-z0-9']+)*$/.test(words) && !/(?:^| )the(?: |$)/.test(words)
+  /^[a-z0-9']+(?: [a-z0-9']+)*$/.test(words) && !(words.includes('the') && /(?:^| )the(?: |$)/.test(words))
 
 function keyOf(words: string): string {
   return words

@@ -131,7 +131,7 @@ const pinOf = ({ value, written }: Count): string =>
 function belayOn(deck: Deck, page: Page): void {
   if (!page.name) return
   const berths = page.block.flatMap(statement => clausesOf(statement, 'berth').map(one => one.berth))
-  const { rails } = railsNamed(deck, page.name, addressesMeant(deck, berths, nameKey(page.name.words)))
+  const { rails } = railsNamed(deck, page.name, place => addressesMeant(deck, berths, place))
   if (rails.length === 0) return
   for (const statement of page.block) {
     const number = statement.pins?.from
@@ -144,7 +144,7 @@ function belayOne(deck: Deck, page: Page): void {
   const to = clause(page, 'leadTo')?.place.from
   if (!page.name || !to) return
   const meant = linesOfName(deck, page.name, nameKey(to.words))
-  const { rails, side } = railsNamed(deck, to, meant)
+  const { rails, side } = railsNamed(deck, to, () => meant)
   const pin = clause(page, 'count')?.count
   const [rail] = rails
   if (!rail) return
@@ -170,12 +170,13 @@ function belayOne(deck: Deck, page: Page): void {
 function railsNamed(
   deck: Deck,
   name: Name,
-  explains: readonly string[],
+  explains: (place: string) => readonly string[],
 ): { readonly rails: readonly Rail[]; readonly side: Side | undefined } {
-  const found = railsOfName(deck.rails, nameKey(name.words))
+  const key = nameKey(name.words)
+  const found = railsOfName(deck.rails, key)
   if (found.rails.length === 0) {
     const offers = deck.rails.map(rail => rail.name)
-    deck.say({ ...unknownName('rail', name, offers, explains), rule: 'belay/no-such-rail' })
+    deck.say({ ...unknownName('rail', name, offers, explains(key)), rule: 'belay/no-such-rail' })
   }
   return found
 }

@@ -63,6 +63,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
   const deck = blocksOf(pages, 'deck').flatMap(one => buildDeckThings(one, say))
   const around: Surroundings = {
     masts,
+    mastAt: new Map(masts.map(mast => [mast.name, mast])),
     spars: new Map(spars.map(spar => [spar.name, spar])),
     stays: new Map(standing.flatMap(one => (one.kind === 'stay' ? [[one.name, one] as const] : []))),
     deck: new Map(deck.map(one => [one.name, one])),
@@ -146,9 +147,10 @@ function once(entries: readonly Statement[], what: string, say: Say): readonly S
   const first = new Map<string, Name>()
   return entries.filter(({ name }) => {
     if (!name) return false
-    const before = first.get(nameKey(name.words))
+    const key = nameKey(name.words)
+    const before = first.get(key)
     if (before) say(twice(what, name.words, name.span, before.span))
-    else first.set(nameKey(name.words), name)
+    else first.set(key, name)
     return !before
   })
 }

@@ -3,7 +3,7 @@ import type { Evolution, Phase, PhaseAct, WorkedLine } from '../evolution.ts'
 import type { Sail } from '../sail.ts'
 import { clause, clausesOf } from './clauses.ts'
 import type { Hanging, Hung } from './hung.ts'
-import { isPluralOf } from './kit.ts'
+import { isOfTheGear, isPluralOf } from './kit.ts'
 
 /** A sail's lines, and the lines of the sail above, whose sheets are made fast to its yard. */
 export interface Crew {
@@ -55,12 +55,8 @@ function buildAct(act: ReturnType<typeof clausesOf<'act'>>[number], crew: Crew):
 function worked({ name, reach }: Reference, then: boolean, crew: Crew): readonly WorkedLine[] {
   const key = nameKey(name.words)
   const pool = reach === 'above' ? crew.above : crew.lines
-  const meant = pool.filter(({ line }) => {
-    const own = nameKey(line.name.words)
-    return own === key || isPluralOf(key, own)
-  })
-  const exact = meant.filter(({ line }) => nameKey(line.name.words) === key)
-  const lines = exact.length > 0 ? exact : meant
+  const exact = pool.filter(({ own }) => own === key)
+  const lines = exact.length > 0 ? exact : pool.filter(({ own }) => isPluralOf(key, own))
   const pairKeys = [...new Set(lines.map(line => line.pairKey))]
   return pairKeys.flatMap((pairKey): WorkedLine[] => {
     const paired = lines.some(line => line.pairKey === pairKey && line.side)
@@ -87,11 +83,10 @@ export function strangersInOrders({ kit }: Hanging): readonly Reference['name'][
   const references = phases.flatMap(phase =>
     clausesOf(phase, 'act').flatMap(({ lines, then }) => [...lines, ...then]),
   )
-  const known = [...kit.lines.keys(), ...kit.left]
   return references
     .filter(({ reach }) => reach !== 'above')
     .map(({ name }) => name)
-    .filter(({ words }) => !known.some(key => key === nameKey(words) || isPluralOf(nameKey(words), key)))
+    .filter(name => !isOfTheGear(kit, name))
 }
 
 /** The sail that is sheeted to this one's yard. */

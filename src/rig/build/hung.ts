@@ -18,6 +18,8 @@ export interface Hung {
   readonly pairKey: string
   /** Key of the whole name without side: 'fore upper topsail clewline'. */
   readonly words: string
+  /** Key of its own name, without its sail's or spar's: 'clewline'. */
+  readonly own: string
   /** The name as printed, without side, small first letter. */
   readonly label: string
   readonly side: Side | undefined
@@ -89,6 +91,7 @@ function sided(
     address: side ? `${pairKey}.${side}` : pairKey,
     pairKey,
     words,
+    own,
     label,
     side,
     line,

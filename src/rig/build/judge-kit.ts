@@ -1,7 +1,7 @@
-import { type Name, nameKey, type Place } from '../../syntax/index.ts'
+import type { Name, Place } from '../../syntax/index.ts'
 import { strangersInOrders } from './evolution.ts'
 import type { Hanging, Hung } from './hung.ts'
-import { isPluralOf, type Kit, notOfTheGear } from './kit.ts'
+import { isOfTheGear, type Kit, notOfTheGear } from './kit.ts'
 import { groundOf, isPlaceKnown } from './lead.ts'
 import { finding, type Say, unknownName } from './say.ts'
 import type { Surroundings } from './thing.ts'
@@ -28,9 +28,10 @@ export function judgeKits(
     for (const name of strangersInOrders(hanging)) tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
     for (const name of strangersInAnswers(hanging.kit))
       tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
+    const ground = groundOf(asIfHung(hanging), 1, around)
     for (const place of placesOf(hanging.kit)) {
       const name = place.from ?? place.abreast
-      if (!name || isPlaceKnown(place, groundOf(asIfHung(hanging), 1, around))) continue
+      if (!name || isPlaceKnown(place, ground)) continue
       tellOnce(name, () => say(unknownPlace(hanging, place, name)))
     }
   }
@@ -41,11 +42,10 @@ export function judgeKits(
 
 /** Lines named as answering, that neither are nor ever were in the gear. Names of other sails' lines hold more words and are left. */
 function strangersInAnswers(kit: Kit): readonly Name[] {
-  const known = [...kit.lines.keys(), ...kit.left]
   return [...kit.lines.values()]
     .flatMap(line => [...line.against, ...line.notAgainst])
     .map(({ name }) => name)
-    .filter(({ words }) => !known.some(key => key === nameKey(words) || isPluralOf(nameKey(words), key)))
+    .filter(name => !isOfTheGear(kit, name))
 }
 
 const placesOf = (kit: Kit): readonly Place[] => [
@@ -61,6 +61,7 @@ function asIfHung(hanging: Hanging): Hung {
     address: '',
     pairKey: '',
     words: '',
+    own: '',
     label: '',
     side: undefined,
     line,

@@ -259,6 +259,12 @@ export function isPluralOf(plural: string, line: string): boolean {
   return line === one || line.endsWith(` ${one}`)
 }
 
+/** Whether a name stands for a line that is in the gear, or was. */
+export function isOfTheGear({ lines, left }: Kit, { words }: Name): boolean {
+  const key = nameKey(words)
+  return lines.has(key) || left.has(key) || [...lines.keys(), ...left].some(line => isPluralOf(key, line))
+}
+
 export function notOfTheGear(kit: Kit, name: Name) {
   const lines = [...kit.lines.values()].map(line => line.name.words)
   const near = unknownName('line', name, lines)

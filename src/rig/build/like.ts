@@ -105,11 +105,9 @@ export function renamed<T>(piece: T, rename: (words: string) => string): T {
   if (Array.isArray(piece)) return piece.map(part => renamed(part, rename)) as T
   if (piece === null || typeof piece !== 'object') return piece
   if (isName(piece)) return { ...piece, words: rename(piece.words) } as T
-  const copy = Object.entries(piece).map(([key, part]) => [
-    key,
-    key === 'span' ? part : renamed(part, rename),
-  ])
-  return Object.fromEntries(copy) as T
+  const copy: Record<string, unknown> = {}
+  for (const [key, part] of Object.entries(piece)) copy[key] = key === 'span' ? part : renamed(part, rename)
+  return copy as T
 }
 
 const isName = (piece: object): piece is Name =>

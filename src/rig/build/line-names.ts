@@ -5,6 +5,8 @@ import { isPluralOf } from './kit.ts'
 
 /** How a name in the text finds its line: whole, with the leading words of its place before it, or by its sail's class on that mast. */
 export interface LineNames {
+  /** The pair key of a line by the key of its whole name. */
+  readonly whole: (key: string) => string | undefined
   /** The line of a name, or why it is none. */
   readonly find: (name: Name, place?: string) => FoundLine | undefined
   /** Pair keys of all lines that a plural takes in, or of the one that a name is. */
@@ -55,7 +57,7 @@ export function lineNames(lines: readonly Hung[], bare: readonly string[]): Line
     const wholes = [key, ...prefixes(place).map(prefix => `${prefix} ${key}`)]
     return bare.some(host => wholes.some(whole => whole.startsWith(`${host} `)))
   }
-  return { find, findAll, isExcused, offers }
+  return { whole: key => known.get(key), find, findAll, isExcused, offers }
 }
 
 /**

@@ -39,7 +39,7 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     labelOnMast,
     labelOnSail,
     short: line.short,
-    kind: kindOf(nameKey(line.name.words)),
+    kind: kindOf(hung.own),
     pair: line.pair,
     side: hung.side,
     host: hostOf(hung),
@@ -189,7 +189,7 @@ function linesMeant(hung: Hung, name: Reference['name'], finishing: Finishing): 
   const key = nameKey(name.words)
   const { hanging } = hung
   const own = hanging ? kitLinesOf(hanging.kit, key).map(line => `${hanging.host.name} ${line}`) : []
-  if (own.length > 0) return own.flatMap(words => finishing.names.findAll({ ...name, words }))
+  if (own.length > 0) return own.flatMap(words => finishing.names.whole(words) ?? [])
   const left = hanging?.kit.left
   if (left && [...left].some(gone => gone === key || `${gone}s` === key)) return []
   const any = finishing.names.findAll(name, hung.words)

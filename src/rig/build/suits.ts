@@ -124,9 +124,8 @@ const words: Readonly<Partial<Record<ClauseKind, string>>> = {
 /** A finding for each clause that its statement can't have; all the rest is taken. */
 export function judgeClauses(statements: readonly Statement[], say: Say): void {
   for (const statement of statements) {
-    const fits: ReadonlySet<ClauseKind> = new Set(suits[statement.kind])
     for (const one of statement.clauses) {
-      if (fits.has(one.kind) || statement.doubtful) continue
+      if (statement.doubtful || suits[statement.kind].includes(one.kind)) continue
       const name = statement.name ? `; "${statement.name.words}" is a ${spoken[statement.kind]}` : ''
       say(
         finding(

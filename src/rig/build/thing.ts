@@ -10,6 +10,7 @@ import type { Thing } from './place.ts'
 /** What a sail or a spar stands among: all that a place in its gear may name. */
 export interface Surroundings {
   readonly masts: readonly Mast[]
+  readonly mastAt: ReadonlyMap<string, Mast>
   readonly spars: ReadonlyMap<string, Spar>
   readonly stays: ReadonlyMap<string, Stay>
   /** Hatches, horses and other things on deck by name; of a mirrored pair the one to starboard. */
@@ -130,7 +131,7 @@ export function foreAndAftThings(sail: ForeAndAftSail, around: Surroundings): Fi
   )
   const slung = spars.find((spar): spar is Boom => spar.kind === 'slung yard')
   const stay = sail.on.map(name => around.stays.get(name)).find(one => one !== undefined)
-  const mast = around.masts.find(one => one.name === sail.mast)
+  const mast = around.mastAt.get(sail.mast ?? '')
   return key => {
     switch (key) {
       case 'tack':
@@ -281,7 +282,7 @@ function studdingsailBoomThing(
 
 /** The things of a spar that carries gear of its own: a yard without sail, a boom, a gaff. */
 export function sparThings(spar: Spar, around: Surroundings): FindThing {
-  const mast = around.masts.find(one => one.name === spar.mast)
+  const mast = around.mastAt.get(spar.mast ?? '')
   return (key, outward) => {
     if (spar.kind === 'yard') {
       if (key === 'yard') return yardThing(spar)
