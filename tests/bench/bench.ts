@@ -3,9 +3,11 @@ import { existsSync, mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { compile } from '../../src/compile.ts'
+import { foulsOf } from '../../src/reckon/leads/index.ts'
 import { buildRig } from '../../src/rig/index.ts'
 import { gather } from '../../src/syntax/index.ts'
-import { exampleFiles, exampleText } from '../support/compiled.ts'
+import { compiledRig, exampleFiles, exampleText } from '../support/compiled.ts'
+import { fleet } from '../support/fleet.ts'
 import { longText } from './long-text.ts'
 import { bareRatio, median, milliseconds, slopeOf, timed, worked } from './measure.ts'
 
@@ -22,6 +24,7 @@ startUp()
 warm()
 wholeProcess()
 growth()
+fouls()
 
 /** A command run to its end, in milliseconds; a run that fails measures nothing. */
 function processTime(args: readonly string[]): number {
@@ -106,4 +109,24 @@ function growth(): void {
   say('slope of time over lines, both as logarithms', slopeOf(points).toFixed(2), '1, linear')
   const [, , ...long] = points
   say('the same from 1,000 lines up', slopeOf(long).toFixed(2), '1, linear')
+}
+
+/** How the search for fouls grows with the lines: barques moored side by side. */
+function fouls(): void {
+  const { rig } = compiledRig('barque-harrow-tansy').value
+  const points = [1, 2, 4, 8, 16, 32].map(count => {
+    const many = fleet(rig, count)
+    for (let i = 0; i < 5; i++) foulsOf(many)
+    const time = median(Array.from({ length: 7 }, () => worked(() => foulsOf(many))))
+    return { x: many.lines.length, y: time }
+  })
+  say(
+    `finding fouls among ${points[0]?.x} / ${points.at(-1)?.x} lines, warm`,
+    points
+      .map(({ y }) => milliseconds(y))
+      .filter((_, i) => i === 0 || i === points.length - 1)
+      .join(' / '),
+    '',
+  )
+  say('slope of that time over lines, both as logarithms', slopeOf(points).toFixed(2), '1, linear')
 }

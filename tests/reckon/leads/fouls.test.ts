@@ -1,11 +1,12 @@
 import fc from 'fast-check'
 import { vec3 } from 'gl-matrix'
 import { describe, expect, it } from 'vitest'
-import { type Point3, point3 } from '../../../src/measure/index.ts'
+import { point3 } from '../../../src/measure/index.ts'
 import { foulsOf } from '../../../src/reckon/leads/index.ts'
 import { approach, crossingAngle, type Segment } from '../../../src/reckon/leads/segment.ts'
-import type { Line, Rig } from '../../../src/rig/index.ts'
+import type { Rig } from '../../../src/rig/index.ts'
 import { compiledRig, compiledText } from '../../support/compiled.ts'
+import { fleet } from '../../support/fleet.ts'
 
 const segment = (
   from: readonly [number, number, number],
@@ -81,17 +82,6 @@ belay second halyard to after cleat
     expect(crossing?.at.z).toBeCloseTo(5, 3)
   })
 })
-
-/** The same fleet moored so many times, each vessel beside the last. */
-function fleet(rig: Rig, count: number): Rig {
-  const abreast = (point: Point3, i: number): Point3 => point3(point.x, point.y + 40 * i, point.z)
-  const lines = Array.from({ length: count }, (_, i) =>
-    rig.lines.map(
-      (line): Line => ({ ...line, lead: line.lead.map(one => ({ ...one, at: abreast(one.at, i) })) }),
-    ),
-  ).flat()
-  return { ...rig, lines, masts: [], spars: [], standing: [], deck: [] }
-}
 
 describe('a fleet', () => {
   const { rig } = compiledRig('barque-harrow-tansy').value
