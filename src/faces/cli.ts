@@ -69,6 +69,7 @@ function program(): Command {
           .choices(['A4', 'Letter'])
           .default('A4'),
       )
+      .option('--language <name>', 'call sails and lines, and give orders, in this language of the rig')
       .option('--unsound', 'write papers from a rig with errors, marked so, into <folder>-unsound')
       .addOption(formatOption())
       .option('--name <name>', 'what to call standard input', 'standard-input.rig')
@@ -172,6 +173,7 @@ export interface FairOptions {
 export interface PaperOptions {
   readonly into?: string
   readonly paper: 'A4' | 'Letter'
+  readonly language?: string
   readonly unsound?: boolean
   readonly format: Format
   readonly name: string

@@ -1,6 +1,8 @@
-import { compile } from '../compile.ts'
-import { counted, inFileOrder } from '../findings/index.ts'
+import { type Compiled, compile } from '../compile.ts'
+import { evolve } from '../evolve/index.ts'
+import { counted, type Found, inFileOrder } from '../findings/index.ts'
 import { several } from '../press/findings/index.ts'
+import { inLanguage } from '../rig/index.ts'
 import type { PaperKind } from '../sheets/papers.ts'
 import type { PaperOptions } from './cli.ts'
 import { Complaint } from './complaint.ts'
@@ -33,8 +35,9 @@ async function makeOne(
 ): Promise<number> {
   const entry = readEntry(file, options.name)
   const compiled = compile(entry.files, entry.read.source, entry.path)
-  const { rig } = compiled.value
-  const before = [...entry.read.findings, ...compiled.findings]
+  const spoken = inLanguageAsked(compiled.value, options.language)
+  const { rig } = spoken.value
+  const before = [...entry.read.findings, ...compiled.findings, ...spoken.findings]
   const { errors } = counted(before)
   const stream = options.format === 'plain' ? process.stderr : process.stdout
   const tell = (findings: typeof before) =>
@@ -52,7 +55,7 @@ async function makeOne(
   const folder = `${options.into ?? defaultFolder(entry.stem)}${errors > 0 ? '-unsound' : ''}`
   const imprint = { digest: digestOf(rig.sources), from: `${entry.stem}.rig`, errors }
   const written = await writePapers(
-    compiled.value,
+    spoken.value,
     { kinds, paper: options.paper, folder, imprint },
     progress.show,
   )
@@ -60,4 +63,18 @@ async function makeOne(
   tell([...before, ...written.findings])
   process.stderr.write(`${several(written.names.length, 'paper')} written into ${folder}\n`)
   return errors > 0 ? 1 : 0
+}
+
+/** What was compiled, with its names and orders in the language asked for. */
+function inLanguageAsked(compiled: Compiled, language: string | undefined): Found<Compiled> {
+  if (language === undefined) return { value: compiled, findings: [] }
+  const spoken = inLanguage(compiled.rig, language)
+  if (!spoken) {
+    const known = [...compiled.rig.tongues.values()].map(tongue => tongue.language)
+    const has =
+      known.length > 0 ? `It has ${known.join(', ')}.` : 'It has labels and glossaries in no other language.'
+    throw new Complaint(`The rig says nothing in ${language}. ${has}`)
+  }
+  const { value: rig, findings } = spoken
+  return { value: { ...compiled, rig, evolutions: evolve(rig) }, findings }
 }

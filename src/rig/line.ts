@@ -1,6 +1,8 @@
 import type { Metres, Point3 } from '../measure/index.ts'
 import type { Span } from '../text/index.ts'
+import type { Conjecture } from './conjecture.ts'
 import type { BelayingPoint, Side } from './rail.ts'
+import type { Survey } from './survey.ts'
 
 /** What a haul does: the eight deeds of the function code. */
 export type LineFunction = 'hoists' | 'extends' | 'lowers' | 'clews' | 'gathers' | 'reefs' | 'turns' | 'keeps'
@@ -23,6 +25,8 @@ export interface Line {
   /** As printed where its sail is already told: 'Clewline', 'Inner buntline'. */
   readonly labelOnSail: string
   readonly short: string | undefined
+  /** What she is called by besides: aliases and the ship's own nicknames. */
+  readonly nicknames: readonly string[]
   /** The kind of line, in the kit's words without inner, outer and the like: 'buntline', 'throat halyard', 'boom guy'. */
   readonly kind: string
   readonly pair: boolean
@@ -35,6 +39,10 @@ export interface Line {
   readonly deed: LineDeed | undefined
   readonly function: LineFunction | undefined
   readonly rope: Rope | undefined
+  /** Colour of the whipping at its end, and of the rope: how it is known from its fellows. */
+  readonly whipped: string | undefined
+  readonly coloured: string | undefined
+  readonly conjecture: Conjecture | undefined
   /** As rove: ['tye', 'runner', 'luff']; empty where the text is silent. */
   readonly purchase: readonly string[]
   readonly hands: number | undefined
@@ -59,6 +67,10 @@ export interface Line {
   readonly shifts: 'weather' | 'lee' | undefined
   /** Name of the horse on deck that its block slides on, from side to side. */
   readonly horse: string | undefined
+  /** Why it is sent down for a time, where it is: it is declared and listed, and belays nowhere. */
+  readonly lifted: string | undefined
+  /** What the last survey found of it. */
+  readonly survey: Survey | undefined
   /** Where it is made fast, or undefined for an orphan. Of a line that shifts: with the wind from starboard. */
   readonly belay: BelayingPoint | undefined
   /** Where a line that shifts is made fast on the other tack. */

@@ -1,5 +1,6 @@
 import type { Slug } from '../findings/index.ts'
 import type { Source, Span } from '../text/index.ts'
+import type { Block } from './block.ts'
 import type { DeckThing } from './deck.ts'
 import type { Hull } from './hull.ts'
 import type { Line } from './line.ts'
@@ -9,6 +10,7 @@ import type { Sail } from './sail.ts'
 import type { Spar } from './spar.ts'
 import type { Station } from './station.ts'
 import type { StandingRigging } from './stay.ts'
+import type { Tongue } from './tongue.ts'
 import type { Vessel } from './vessel.ts'
 
 /**
@@ -26,6 +28,10 @@ export interface Rig {
   readonly lines: readonly Line[]
   readonly deck: readonly DeckThing[]
   readonly stations: readonly Station[]
+  /** Blocks of which the text keeps a number or a day of inspection. */
+  readonly blocks: readonly Block[]
+  /** Labels and glossaries in other languages, by the language's name in small letters. */
+  readonly tongues: ReadonlyMap<string, Tongue>
   /** Names of sails in the order of setting; those not named in the text are absent. */
   readonly order: readonly string[]
   readonly allowances: readonly Allowance[]

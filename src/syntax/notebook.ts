@@ -92,4 +92,6 @@ const saidOfBlocks: ReadonlySet<Clause['kind']> = new Set([
   'conjectural',
   'called',
   'short',
+  'numbered',
+  'inspected',
 ])

@@ -1,6 +1,7 @@
 import type { IToken } from 'chevrotain'
 import { type End, FiguresParser } from './parse-figures.ts'
 import { lengthOnly, part, whole } from './parse-parts.ts'
+import { error } from './said.ts'
 import { Quoted, said } from './tokens.ts'
 import type * as tree from './tree.ts'
 
@@ -81,6 +82,42 @@ export abstract class ClausesParser extends FiguresParser {
       return this.SUBRULE(this.words)
     })
     return this.ACTION(() => ({ kind: 'conjectural', by, span: this.since(first) }))
+  })
+
+  nicknamed = this.RULE('nicknamed', (): Clause => {
+    const first = this.CONSUME(said.nicknamed)
+    const names = [this.SUBRULE(this.words)]
+    this.MANY(() => {
+      this.CONSUME(said.and)
+      names.push(this.SUBRULE2(this.words))
+    })
+    return this.ACTION(() => ({ kind: 'nicknamed', names, span: this.since(first) }))
+  })
+
+  by = this.RULE('by', (): Clause => {
+    const first = this.CONSUME(said.by)
+    const words = this.SUBRULE(this.words)
+    return this.ACTION(() => ({ kind: 'by', words, span: this.since(first) }))
+  })
+
+  numbered = this.RULE('numbered', (): Clause => {
+    const first = this.CONSUME(said.numbered)
+    const label = this.SUBRULE(this.words)
+    return this.ACTION(() => ({ kind: 'numbered', label, span: this.since(first) }))
+  })
+
+  /** 'inspected 3 March 2026', of a block; 'due 1 April 2027', of a survey. */
+  dayOf = this.RULE('dayOf', (): Clause => {
+    const first = this.OR([
+      { ALT: () => this.CONSUME(said.inspected) },
+      { ALT: () => this.CONSUME(said.due) },
+    ])
+    const date = this.SUBRULE(this.day)
+    return this.ACTION(() => {
+      if (date?.kind !== 'date') return undefined
+      const kind = first.tokenType === said.due ? 'due' : 'inspected'
+      return { ...date, kind, span: this.since(first) }
+    })
   })
 
   stepped = this.RULE('stepped', (): Clause => {
@@ -185,14 +222,31 @@ export abstract class ClausesParser extends FiguresParser {
     })
   })
 
-  /** 'from A to B': from place to place, or along the ship where both ends are a single measure. */
+  /**
+   * 'from A to B': from place to place, or along the ship where both ends are a single measure. Of a word of the trade,
+   * where it is taken from: 'from memory', 'from "A Word Book, 1890, p. 7"'.
+   */
   from = this.RULE('from', (): Clause => {
     const first = this.CONSUME(said.from)
     const start = this.SUBRULE(this.end)
-    this.CONSUME(said.to)
-    const finish = this.SUBRULE2(this.end)
-    return this.ACTION(() => this.stretch(first, start, finish))
+    const finish = this.OPTION(() => {
+      this.CONSUME(said.to)
+      return this.SUBRULE2(this.end)
+    })
+    return this.ACTION(() => (finish ? this.stretch(first, start, finish) : this.sourceOf(first, start)))
   })
+
+  private sourceOf(first: IToken, { place }: End): Clause {
+    const name = place?.steps.length === 0 ? place.from : undefined
+    const span = this.since(first)
+    if (name?.quoted) return { kind: 'source', words: { text: name.words, span: name.span }, span }
+    if (name?.words.toLowerCase() === 'memory') return { kind: 'source', words: undefined, span }
+    const remedy =
+      'As in "from 9.40 m to 10.60 m aft"; of a word of the trade, "from memory" or from a work between quotation marks.'
+    return this.find(
+      error('syntax/unfinished', span, '"from" wants "to" and the other end behind it.', remedy),
+    )
+  }
 
   /** One end of a stretch: a place, or a measure whose direction is said with the other end. */
   end = this.RULE(

@@ -252,6 +252,18 @@ export abstract class FiguresParser extends PartsParser {
     )
   }
 
+  /** '1 April 2027', where a day is due. */
+  protected day = this.RULE(
+    'day',
+    () => {
+      const first = this.CONSUME(Count)
+      const month = this.SUBRULE(this.spokenName)
+      const year = this.CONSUME2(Count)
+      return this.ACTION(() => this.dated(first, month, year))
+    },
+    part,
+  )
+
   private dated(first: IToken, name: tree.Name, yearToken: IToken): Clause {
     return this.ACTION(() => {
       const day = this.countIfBare(first)

@@ -214,6 +214,19 @@ export abstract class GearParser extends ClausesParser {
     })
   })
 
+  /** 'whipped "red over white"', 'coloured "tan"': how a rope is known from its fellows. */
+  markedRope = this.RULE('markedRope', (): Clause => {
+    const first = this.OR([
+      { ALT: () => this.CONSUME(said.whipped) },
+      { ALT: () => this.CONSUME(said.coloured) },
+    ])
+    const label = this.SUBRULE(this.words)
+    return this.ACTION(() => {
+      const kind = first.tokenType === said.whipped ? 'whipped' : 'coloured'
+      return { kind, label, span: this.since(first) }
+    })
+  })
+
   // --- rails, deck and stations
 
   sides = this.RULE('sides', (): Clause => {

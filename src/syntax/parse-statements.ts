@@ -260,14 +260,25 @@ export abstract class StatementsParser extends LinesParser {
   station = this.RULE('station', () => this.entry('station', this.particularLines))
 
   /** 'every clewline "Geitau"'; 'fore topsail buntline short "F t bunt"'. */
-  labelled = this.RULE('labelled', () => {
+  labelled = this.RULE('labelled', () => this.ofLine('label'))
+
+  /** 'every royal halyard', on the page of what is lifted. */
+  liftedLine = this.RULE('liftedLine', () => this.ofLine('lifted'))
+
+  /** 'fore royal halyard, worn, "chafed at the sheave", due 1 April 2027'. */
+  surveyed = this.RULE('surveyed', () => this.ofLine('surveyed'))
+
+  /** 'clewline "Geitau" from memory'; '"Hoist away." "Heiß auf!" from memory'. */
+  term = this.RULE('term', () => this.entry('term', this.particularLines))
+
+  private ofLine(kind: 'label' | 'lifted' | 'surveyed'): void {
     const depth = this.depth()
-    const name = this.SUBRULE(this.lineName)
-    this.ACTION(() => this.open('label', name))
-    this.SUBRULE(this.restOfLine)
+    const name = this.SUBRULE9(this.lineName)
+    this.ACTION(() => this.open(kind, name))
+    this.SUBRULE9(this.restOfLine)
     this.block(this.particularLines)
     this.ACTION(() => this.close(depth))
-  })
+  }
 
   private openPins(first: IToken, from: tree.Count | undefined, to: tree.Count | undefined): void {
     const pins = from === undefined || to === undefined ? undefined : { from, to }

@@ -69,6 +69,9 @@ export class RigParser extends StatementsParser {
         { ALT: () => this.SUBRULE(this.belayPage) },
         { ALT: () => this.SUBRULE(this.setPage) },
         { ALT: () => this.SUBRULE(this.allowPage) },
+        { ALT: () => this.SUBRULE(this.liftedPage) },
+        { ALT: () => this.SUBRULE(this.surveyPage) },
+        { ALT: () => this.SUBRULE(this.glossaryPage) },
       ]),
     )
   })
@@ -152,6 +155,24 @@ export class RigParser extends StatementsParser {
   labelsPage = this.RULE('labelsPage', () => {
     this.turnTo('labels', this.CONSUME(page.labels))
     this.restOfPage(this.entries(() => this.SUBRULE(this.labelled)))
+  })
+
+  /** 'lifted because she is laid up from November to March', and the lines that are sent down. */
+  liftedPage = this.RULE('liftedPage', () => {
+    this.turnTo('lifted', this.CONSUME(page.lifted))
+    this.restOfPage(this.entries(() => this.SUBRULE(this.liftedLine)))
+  })
+
+  /** 'survey 14 October 2026 by "the bosun"', and what was found line by line. */
+  surveyPage = this.RULE('surveyPage', () => {
+    this.turnTo('survey', this.CONSUME(page.survey))
+    this.restOfPage(this.entries(() => this.SUBRULE(this.surveyed)))
+  })
+
+  /** 'glossary in German', and its terms. */
+  glossaryPage = this.RULE('glossaryPage', () => {
+    this.turnTo('glossary', this.CONSUME(page.glossary))
+    this.restOfPage(this.entries(() => this.SUBRULE(this.term)))
   })
 
   gearPage = this.RULE('gearPage', () => {

@@ -116,6 +116,16 @@ export type Clause =
   | (Said & { readonly kind: 'date'; readonly day: number; readonly month: number; readonly year: number }) // 25 November 2026
   | (Said & { readonly kind: 'toBeGiven' }) // to be given
   | (Said & { readonly kind: 'conjectural'; readonly by: Words | undefined }) // conjectural; conjectural by "a photograph of 1911"
+  | (Said & { readonly kind: 'nicknamed'; readonly names: readonly Words[] }) // nicknamed "the Kicker" and "Old Tom"
+  | (Said & { readonly kind: 'by'; readonly words: Words }) // survey 14 October 2026 BY "the bosun"
+  | (Said & { readonly kind: 'source'; readonly words: Words | undefined }) // from "A Sailor's Word List, 1901, p. 12"; from memory
+  | (Said & { readonly kind: 'numbered'; readonly label: Words }) // brace block numbered "B 12"
+  | (Said & {
+      readonly kind: 'inspected' | 'due'
+      readonly day: number
+      readonly month: number
+      readonly year: number
+    }) // inspected 3 March 2026; due 1 April 2027
   // --- masts, spars, stays
   | (Said & { readonly kind: 'stepped'; readonly place: Place }) // stepped 7.40 m aft 1.60 m up
   | (Said & { readonly kind: 'raked'; readonly angle: Measure; readonly forward: boolean }) // raked 3 deg aft
@@ -169,6 +179,7 @@ export type Clause =
   | (Said & { readonly kind: 'travels'; readonly measure: Measure }) // travels 3.20 m
   | (Said & { readonly kind: 'shifts'; readonly to: 'weather' | 'lee' }) // shifts to weather
   | (Said & { readonly kind: 'cut'; readonly measure: Measure }) // cut 45 m
+  | (Said & { readonly kind: 'whipped' | 'coloured'; readonly label: Words }) // whipped "red over white"; coloured "tan"
   // --- phases
   | (Said & {
       readonly kind: 'act'
@@ -244,6 +255,9 @@ export type StatementKind =
   | 'deckThing'
   | 'station'
   | 'label'
+  | 'lifted'
+  | 'surveyed'
+  | 'term'
   | 'sequence'
   | 'phase'
 
@@ -255,6 +269,7 @@ export type StatementKind =
  * - hang: 'gear jib' in a sail or spar; `name` is the gear's, its block holds blocks, lines, withouts.
  * - block: a named place of a gear or of a loose line ('quarter block at yard 0.50 m aft 1.00 m out').
  * - line: in a gear, a hang or the page of lines. `added` marks 'with ...'.
+ * - lifted, surveyed: `name` is a line's, as a label's is. - term: `name` is a word of the trade or, quoted, words spoken.
  * - label: `name` may begin with 'every' or a side ('every clewline', 'port jib halyard').
  * - section: its height is leadTo ('to 14.00 m up'); a top or crosstrees has wide and coords instead.
  * - sequence: 'to set' or 'to douse' in a gear or hang (`name` 'set' | 'douse'), its block holds phases.
@@ -304,13 +319,16 @@ export type PageKind =
   | 'belay'
   | 'set'
   | 'allow'
+  | 'lifted'
+  | 'survey'
+  | 'glossary'
 
 /**
  * A page: a page word at the margin, and what is set in below it.
  * - edition: clauses [count]. - bringIn: clauses [label] for a path, or `name` 'standard gear'.
  * - vessel, gear: `name`; clauses may hold like. - belayOn: `name` the rail, clauses may hold like; block of pins.
  * - belay: `name` the line, which may begin or end with a side, clauses [leadTo place] and an optional count (pin). - set: clauses [act-less] `names` in order.
- * - allow: `name` the slug, clauses for, on, because. - labels: clauses may hold in.
+ * - allow: `name` the slug, clauses for, on, because. - lifted: clauses because. - survey: clauses date, by. - glossary: clauses in. - labels: clauses may hold in.
  */
 export interface Page {
   readonly kind: PageKind

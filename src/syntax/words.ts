@@ -17,6 +17,9 @@ export const pageWords = [
   'belay',
   'set',
   'allow',
+  'lifted',
+  'survey',
+  'glossary',
 ] as const
 
 /**
@@ -54,14 +57,30 @@ export const smallWords = [
     'marked',
     'called',
     'short',
+    'nicknamed',
     'conjectural',
+    'numbered',
+    'inspected',
     'hooped',
     'hanked',
     'laced',
     'reefs',
   ],
   // a line
-  ...['pair', 'single', 'rove', 'travels', 'shifts', 'cut', 'also', 'not', 'fits'],
+  ...[
+    'pair',
+    'single',
+    'rove',
+    'travels',
+    'shifts',
+    'cut',
+    'also',
+    'not',
+    'fits',
+    'whipped',
+    'coloured',
+    'due',
+  ],
   // what a line does
   ...[
     'hoists',

@@ -1,7 +1,7 @@
 import { compile } from '../../src/compile.ts'
 import type { Finding } from '../../src/findings/index.ts'
 import { reeve, type TableName } from '../../src/reeve/index.ts'
-import type { Rig } from '../../src/rig/index.ts'
+import { inLanguage, type Rig } from '../../src/rig/index.ts'
 import type { Files, Reading } from '../../src/syntax/index.ts'
 import { decode } from '../../src/text/index.ts'
 import { spoiledTables } from '../reeve/tables.ts'
@@ -25,6 +25,10 @@ const barque = () => compiledRig('barque-harrow-tansy')
 
 /** What can't be printed on a page, because it is too long, can't be seen, is no text, or takes a folder to show. */
 export const unprintable: ReadonlyMap<string, () => readonly Pick<Finding, 'rule' | 'severity'>[]> = new Map([
+  [
+    'name/no-word',
+    () => inLanguage(compiledRig('schooner-pellow-finch').value.rig, 'German')?.findings ?? [],
+  ],
   ['syntax/too-much', () => compiled(`# ${'x'.repeat(10_000)}\n`)],
   ['syntax/hidden-mark', () => compiled('stays\n  fore\u202e stay\n')],
   [

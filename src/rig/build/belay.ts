@@ -34,6 +34,8 @@ interface Deck {
   readonly rails: readonly Rail[]
   readonly hung: ReadonlyMap<string, readonly Hung[]>
   readonly names: LineNames
+  /** Lines that are sent down: their pins stand free for them. */
+  readonly lifted: ReadonlyMap<string, string>
   readonly sittings: Map<string, Sitting>
   readonly of: Map<string, Seat>
   readonly say: Say
@@ -44,10 +46,10 @@ export function belayAll(
   pages: readonly Page[],
   rails: readonly Rail[],
   hung: readonly Hung[],
-  names: LineNames,
+  { names, lifted }: Pick<Deck, 'names' | 'lifted'>,
   say: Say,
 ): Belayed {
-  const deck: Deck = { rails, hung: byPair(hung), names, sittings: new Map(), of: new Map(), say }
+  const deck: Deck = { rails, hung: byPair(hung), names, lifted, sittings: new Map(), of: new Map(), say }
   const said = new Map<string, Page>()
   const asMeant = railsAsMeant(pages, rails, say)
   for (const page of pages) {
@@ -309,6 +311,10 @@ const onlySide = ({ lie }: Rail): Side | undefined =>
   lie === 'port' || lie === 'starboard' ? lie : undefined
 
 function belayLine(deck: Deck, line: Hung, rail: Rail, place: Place, name: Name): void {
+  if (deck.lifted.has(line.pairKey)) {
+    sittingAt(deck, place, name.span).keptFree = true
+    return
+  }
   const before = deck.of.get(line.address)
   const seat: Seat = {
     rail: rail.code,

@@ -7,6 +7,7 @@ import type { Sail } from '../sail.ts'
 import type { Spar } from '../spar.ts'
 import { buildAllowances } from './allowance.ts'
 import { belayAll } from './belay.ts'
+import { buildBlocks } from './block.ts'
 import { buildDeckThings } from './deck.ts'
 import { buildEvolution, sailAbove } from './evolution.ts'
 import { buildGears } from './gears.ts'
@@ -14,6 +15,7 @@ import { buildHull } from './hull.ts'
 import { byPair, type Hanging, type Hung, hang, hungLines, looseLines } from './hung.ts'
 import { judgeKits } from './judge-kit.ts'
 import { labelled, labelsOf } from './label.ts'
+import { buildLifted } from './lifted.ts'
 import { withLikes } from './like.ts'
 import { finishLine } from './line.ts'
 import { lineNames } from './line-names.ts'
@@ -25,7 +27,9 @@ import { buildSpars } from './spar.ts'
 import { buildStation } from './station.ts'
 import { buildStay } from './stay.ts'
 import { judgeClauses } from './suits.ts'
+import { buildSurveys } from './survey.ts'
 import type { Surroundings } from './thing.ts'
+import { buildTongues } from './tongue.ts'
 import { buildVessel } from './vessel.ts'
 
 /**
@@ -83,7 +87,8 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, masts, say)),
     say,
   )
-  const belayed = belayAll(pages, rails, hung, names, say)
+  const lifted = buildLifted(pages, hung, names, say)
+  const belayed = belayAll(pages, rails, hung, { names, lifted }, say)
   judgeKits(gears, hangings, around, say)
 
   const stationEntries = once(blocksOf(pages, 'stations'), 'station', say)
@@ -98,13 +103,15 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     pairs,
     around,
     stations: new Map(stations.flatMap(one => one.lines.map(pairKey => [pairKey, one.name] as const))),
+    lifted,
+    surveys: buildSurveys(pages, names, say),
     say,
   }
-  const labels = labelsOf(
-    pages,
-    { names, things: [...bareSails, ...spars, ...standing, ...masts, ...rails].map(one => one.name) },
-    say,
-  )
+  const known = {
+    names,
+    things: [...bareSails, ...spars, ...standing, ...masts, ...rails].map(one => one.name),
+  }
+  const labels = labelsOf(pages, known, say)
   const lines = hung.map(one => finishLine(one, finishing)).map(line => labelled(line, labels))
   const crews = hungGears(hangings, hung)
   const sails = bareSails.map(sail => labelledSail(withGear(sail, bareSails, crews), labels))
@@ -119,6 +126,8 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     lines,
     deck,
     stations,
+    blocks: buildBlocks(hangings, hung),
+    tongues: buildTongues(pages, known, say),
     order: buildOrder(pages, sails, new Set(sailEntries.map(one => nameKey(one.name?.words ?? ''))), say),
     allowances: buildAllowances(pages, { names, sails, rails, spars }, say),
     sources,

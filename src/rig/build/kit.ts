@@ -1,7 +1,10 @@
 import type { Clause, Name, Place, Reference, Statement } from '../../syntax/index.ts'
 import { nameKey } from '../../syntax/index.ts'
 import type { Span } from '../../text/index.ts'
+import type { Conjecture } from '../conjecture.ts'
+import type { Day } from '../day.ts'
 import type { Shackled } from '../sail.ts'
+import { marksOf } from './block.ts'
 import { clause, clausesOf } from './clauses.ts'
 import { moved } from './place.ts'
 import { finding, type Say, unknownName } from './say.ts'
@@ -23,6 +26,8 @@ export interface Kit {
 export interface KitBlock {
   readonly name: Name
   readonly place: Place | undefined
+  readonly number: string | undefined
+  readonly inspected: Day | undefined
   readonly span: Span
 }
 
@@ -46,6 +51,10 @@ export interface KitLine {
   readonly horse: Name | undefined
   readonly called: string | undefined
   readonly short: string | undefined
+  readonly nicknames: readonly string[]
+  readonly whipped: string | undefined
+  readonly coloured: string | undefined
+  readonly conjecture: Conjecture | undefined
   /** Blocks of a loose line: those of a gear's line belong to the gear. */
   readonly blocks: ReadonlyMap<string, KitBlock>
   readonly span: Span
@@ -120,7 +129,14 @@ function withBlock(kit: Kit, statement: Statement, say: Say): Kit {
   const steps = clause(statement, 'coords')?.steps ?? []
   const base = at ?? before?.place
   const place = base ? (steps.length > 0 ? moved(base, steps) : base) : absolute(steps, statement.span)
-  const blocks = new Map(kit.blocks).set(key, { name, place, span: statement.span })
+  const marks = marksOf(statement)
+  const blocks = new Map(kit.blocks).set(key, {
+    name,
+    place,
+    number: marks.number ?? before?.number,
+    inspected: marks.inspected ?? before?.inspected,
+    span: statement.span,
+  })
   return { ...kit, blocks }
 }
 
@@ -179,6 +195,10 @@ const freshLine = (name: Name, span: Span): KitLine => ({
   horse: undefined,
   called: undefined,
   short: undefined,
+  nicknames: [],
+  whipped: undefined,
+  coloured: undefined,
+  conjecture: undefined,
   blocks: new Map(),
   span,
 })
@@ -217,6 +237,13 @@ function withSaid(line: KitLine, said: Clause): KitLine {
       return { ...line, shifts: said.to }
     case 'on':
       return { ...line, horse: said.names[0] }
+    case 'nicknamed':
+      return { ...line, nicknames: said.names.map(({ text }) => text) }
+    case 'whipped':
+    case 'coloured':
+      return { ...line, [said.kind]: said.label.text }
+    case 'conjectural':
+      return { ...line, conjecture: { by: said.by?.text } }
     case 'called':
       return { ...line, called: said.label.text }
     case 'short':

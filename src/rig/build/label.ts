@@ -1,25 +1,30 @@
 import { nameKey, type Page } from '../../syntax/index.ts'
-import { clause } from './clauses.ts'
+import { clause, clausesOf } from './clauses.ts'
 import { isPluralOf } from './kit.ts'
 import type { LineNames } from './line-names.ts'
 import { type Say, unknownName } from './say.ts'
 
 /** Printed names that the text gives apart, by pair key of a line or name of another thing. */
-export type Labels = ReadonlyMap<
-  string,
-  { readonly label: string | undefined; readonly short: string | undefined }
->
+export type Labels = ReadonlyMap<string, Said>
+
+interface Said {
+  readonly label: string | undefined
+  readonly short: string | undefined
+  readonly nicknames: readonly string[]
+}
+
+/** What a label may be of. */
+export interface Known {
+  readonly names: LineNames
+  readonly things: readonly string[]
+}
 
 /**
  * Reads the pages of labels. Labels in other languages are checked, and kept for papers in those languages; the
  * ship's own are returned.
  */
-export function labelsOf(
-  pages: readonly Page[],
-  known: { readonly names: LineNames; readonly things: readonly string[] },
-  say: Say,
-): Labels {
-  const labels = new Map<string, { label: string | undefined; short: string | undefined }>()
+export function labelsOf(pages: readonly Page[], known: Known, say: Say): Labels {
+  const labels = new Map<string, Said>()
   for (const page of pages) {
     if (page.kind !== 'labels') continue
     for (const entry of page.block) {
@@ -30,16 +35,15 @@ export function labelsOf(
       if (clause(page, 'in')) continue
       const label = clause(entry, 'label')?.label.text ?? clause(entry, 'called')?.label.text
       const short = clause(entry, 'short')?.label.text
-      for (const key of keys) labels.set(key, { label, short })
+      const nicknames = clausesOf(entry, 'nicknamed').flatMap(one => one.names.map(({ text }) => text))
+      for (const key of keys) labels.set(key, { label, short, nicknames })
     }
   }
   return labels
 }
 
-function keysOf(
-  name: Parameters<LineNames['find']>[0],
-  { names, things }: { readonly names: LineNames; readonly things: readonly string[] },
-): readonly string[] {
+/** Pair keys of the lines, or the name of the thing, that a label is of. */
+export function keysOf(name: Parameters<LineNames['find']>[0], { names, things }: Known): readonly string[] {
   const key = nameKey(name.words)
   const every = key.replace(/^every /, '')
   if (every !== key) {
@@ -67,5 +71,6 @@ export function labelled<T extends Labelled & ({ readonly name: string } | { rea
     ...thing,
     label: said.label ?? thing.label,
     ...(said.short === undefined ? {} : { short: said.short }),
+    ...(said.nicknames.length === 0 ? {} : { nicknames: said.nicknames }),
   }
 }

@@ -3,6 +3,7 @@ import { nameKey, type Reference } from '../../syntax/index.ts'
 import { functionOf } from '../deed.ts'
 import type { Line, LineDeed, Rope } from '../line.ts'
 import type { BelayingPoint, Rail, Side } from '../rail.ts'
+import type { Survey } from '../survey.ts'
 import type { Belayed } from './belay.ts'
 import type { Hung } from './hung.ts'
 import { kitLinesOf } from './kit.ts'
@@ -18,6 +19,8 @@ export interface Finishing {
   readonly pairs: ReadonlyMap<string, readonly Hung[]>
   readonly around: Surroundings
   readonly stations: ReadonlyMap<string, string>
+  readonly lifted: ReadonlyMap<string, string>
+  readonly surveys: ReadonlyMap<string, Survey>
   readonly say: Say
 }
 
@@ -39,6 +42,7 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     labelOnMast,
     labelOnSail,
     short: line.short,
+    nicknames: line.nicknames,
     kind: kindOf(hung.own),
     pair: line.pair,
     side: hung.side,
@@ -47,6 +51,11 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     deed,
     function: deed && functionOf(deed),
     rope: ropeOf(hung),
+    whipped: line.whipped,
+    coloured: line.coloured,
+    conjecture: line.conjecture,
+    lifted: finishing.lifted.get(hung.pairKey),
+    survey: finishing.surveys.get(hung.pairKey),
     purchase: line.rove.map(part => nameKey(part.words)),
     hands: line.hands,
     counterparts: counterpartsOf(hung, finishing),
