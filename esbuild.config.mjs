@@ -18,7 +18,7 @@ const shared = {
 
 // The verbs that the command loads when asked for. They are modules, which a script that V8 was handed compiled can't
 // import by itself: it is given an `importModule` for that.
-const verbs = ['make-papers', 'reckon', 'explain', 'fix']
+const verbs = ['make-papers', 'reckon', 'explain', 'fix', 'fair', 'reeve']
 const verbsApart = {
   name: 'verbs apart',
   setup: ({ onLoad }) =>

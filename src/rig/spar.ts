@@ -32,6 +32,8 @@ export interface Boom extends AnySpar {
   readonly kind: 'boom' | 'gaff' | 'bowsprit' | 'slung yard' | 'spar'
   readonly inner: Point3 | undefined
   readonly outer: Point3 | undefined
+  /** Of a slung yard: where it crosses its mast, or its middle where the mast isn't given. */
+  readonly slings: Point3 | undefined
   /** A gaff that hoists with its sail; false for a standing one and for a boom. */
   readonly hoists: boolean
   /** Height of the inner end when lowered; of a slung yard, of its slings. */

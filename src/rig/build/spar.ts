@@ -153,17 +153,29 @@ function boomOf(entry: Statement, name: string, kind: Boom['kind'], masts: reado
   const inner = extent && endOf(extent.from, name, masts)
   const outer = extent && endOf(extent.to, name, masts)
   const hoist = clause(entry, 'hoistsFrom')
+  const mast = mastOf(name, inner, masts)
   return {
     kind,
-    mast: mastOf(name, inner, masts)?.name,
+    mast: mast?.name,
     length: inner && outer && metres(Math.hypot(outer.x - inner.x, outer.y - inner.y, outer.z - inner.z)),
     inner,
     outer,
+    slings: kind === 'slung yard' && inner && outer ? slingsOf(inner, outer, mast) : undefined,
     hoists: hoist !== undefined,
     loweredHeight: hoist && metres(hoist.from.value),
     reefs: clause(entry, 'reefs')?.measures.map(({ value }) => metres(value)) ?? [],
     ...common(entry, name),
   }
+}
+
+/** Where a slung yard crosses its mast's centre line; half way along it where the mast isn't given. */
+function slingsOf(inner: Point3, outer: Point3, mast: Mast | undefined): Point3 {
+  const rake = Math.tan(mast?.rake ?? 0)
+  const across = outer.x - inner.x - rake * (outer.z - inner.z)
+  const met =
+    mast?.foot && across !== 0 ? (mast.foot.x - inner.x + rake * (inner.z - mast.foot.z)) / across : 0.5
+  const share = Math.min(1, Math.max(0, met))
+  return point3(inner.x + (outer.x - inner.x) * share, 0, inner.z + (outer.z - inner.z) * share)
 }
 
 /** One end: in the ship's axes, or counted from a mast, as in "mast 0.40 m aft 1.60 m up". */

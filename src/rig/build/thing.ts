@@ -155,7 +155,7 @@ export function foreAndAftThings(sail: ForeAndAftSail, around: Surroundings): Fi
         return (
           stayThing(stay, key) ??
           boomThing(boom, gaff, key) ??
-          slungThing(slung, mast, key) ??
+          slungThing(slung, key) ??
           (mast && mastThing(mast, key))
         )
     }
@@ -171,17 +171,15 @@ function cornersOf({ class: kind, corners }: ForeAndAftSail): readonly string[] 
 }
 
 /** A lug's or a lateen's yard: where its slings cross the mast, set and lowered, and its two ends. */
-function slungThing(yard: Boom | undefined, mast: Mast | undefined, key: string): Figure<Thing> | undefined {
+function slungThing(yard: Boom | undefined, key: string): Figure<Thing> | undefined {
   if (!yard) return undefined
   switch (key) {
     case 'yard':
-      return slings(yard, mast)
-    case 'lowered yard': {
-      const set = slings(yard, mast)
-      if (!set.known) return set
-      if (yard.loweredHeight === undefined) return unknown(`the ${yard.name} has no lowered height`)
-      return known({ at: point3(set.value.at.x, 0, yard.loweredHeight) })
-    }
+      return at(yard.slings, `slings of the ${yard.name}`)
+    case 'lowered yard':
+      if (!yard.slings || yard.loweredHeight === undefined)
+        return unknown(`the ${yard.name} has no lowered height`)
+      return known({ at: point3(yard.slings.x, 0, yard.loweredHeight) })
     case 'yard heel':
       return at(yard.inner, `heel of the ${yard.name}`)
     case 'yard end':
@@ -189,22 +187,6 @@ function slungThing(yard: Boom | undefined, mast: Mast | undefined, key: string)
     default:
       return undefined
   }
-}
-
-/** Where a slung yard crosses its mast: half way along it where the mast isn't given. */
-function slings({ inner, outer, name }: Boom, mast: Mast | undefined): Figure<Thing> {
-  if (!inner || !outer) return unknown(`the place of the ${name} is not given`)
-  const crossing = mast?.foot && crossingShare(mast.foot, Math.tan(mast.rake), inner, outer)
-  const share = crossing === undefined ? 0.5 : Math.min(1, Math.max(0, crossing))
-  return known({
-    at: point3(inner.x + (outer.x - inner.x) * share, 0, inner.z + (outer.z - inner.z) * share),
-  })
-}
-
-/** How far along from `inner` to `outer` a line from `foot`, leaning by `rake`, is met; undefined where it runs beside it. */
-function crossingShare(foot: Point3, rake: number, inner: Point3, outer: Point3): number | undefined {
-  const across = outer.x - inner.x - rake * (outer.z - inner.z)
-  return across === 0 ? undefined : (foot.x - inner.x + rake * (inner.z - foot.z)) / across
 }
 
 function edgeBetween(sail: ForeAndAftSail, from: readonly string[], to: string): Figure<Thing> {
@@ -293,7 +275,7 @@ export function sparThings(spar: Spar, around: Surroundings): FindThing {
     } else {
       const ends =
         boomThing(spar.kind === 'boom' ? spar : undefined, spar.kind === 'gaff' ? spar : undefined, key) ??
-        (spar.kind === 'slung yard' ? slungThing(spar, mast, key) : undefined) ??
+        (spar.kind === 'slung yard' ? slungThing(spar, key) : undefined) ??
         ownEnd(spar, key)
       if (ends) return ends
     }

@@ -28,6 +28,7 @@ const boom: Boom = {
   diameter: metres(0.26),
   inner: point3(0, 0, 4),
   outer: point3(3, 0, 8),
+  slings: undefined,
   hoists: false,
   loweredHeight: undefined,
   reefs: [],
