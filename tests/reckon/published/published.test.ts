@@ -3,10 +3,11 @@ import { describe, expect, test } from 'vitest'
 import { pageOf } from './page.ts'
 import { ropes } from './ropes.ts'
 import { difference, isMet, type PublishedRow, type Topic } from './row.ts'
+import { runningRigging } from './running-rigging.ts'
 import { spars, weights } from './spars.ts'
 import { tackles } from './tackles.ts'
 
-const topics: readonly Topic[] = [tackles, ropes, spars, weights]
+const topics: readonly Topic[] = [tackles, ropes, runningRigging, spars, weights]
 
 describe.each(topics)('$title', ({ rows }) => {
   test.each(rows.map(row => [nameOf(row), row] as const))('%s', (_name, row) => {
