@@ -60,7 +60,26 @@ export function belayAll(
     }
     if (page.kind === 'belay') belayOne(deck, page)
   }
+  for (const line of hung) judgeShift(deck, line)
   return { rails: rails.map(rail => filled(rail, deck.sittings)), of: deck.of }
+}
+
+/** A line that is shifted at every tack wants a place on both sides. */
+function judgeShift({ of, say }: Deck, { line, words, address }: Hung): void {
+  const seat = of.get(address)
+  if (!line.shifts || !seat || seat.other) return
+  say(
+    finding(
+      'belay/shifted-one-side',
+      seat.span,
+      `${capitalised(words)} shifts to ${line.shifts}, and has its place on one side only.`,
+      {
+        aboard: 'On the other tack there is nothing to make it fast to.',
+        remedy:
+          'Belay it on a rail that stands port and starboard, without saying a side; or leave off "shifts".',
+      },
+    ),
+  )
 }
 
 /** A page that names no rail is read as that of the rail it is clearly meant for, of those that no other page names. */

@@ -210,7 +210,7 @@ export const spokenLine = (base: KitLine, statement: Statement): KitLine =>
 function withSaid(line: KitLine, said: Clause): KitLine {
   switch (said.kind) {
     case 'pair':
-      return { ...line, pair: true }
+      return { ...line, pair: true, shifts: undefined }
     case 'single':
       return { ...line, pair: false }
     case 'rope':
@@ -234,7 +234,7 @@ function withSaid(line: KitLine, said: Clause): KitLine {
     case 'cut':
       return { ...line, cut: said.measure.value }
     case 'shifts':
-      return { ...line, shifts: said.to }
+      return { ...line, pair: false, shifts: said.to }
     case 'on':
       return { ...line, horse: said.names[0] }
     case 'nicknamed':
