@@ -1,6 +1,5 @@
-import { readFile } from 'node:fs/promises'
-import { createRequire } from 'node:module'
 import { basename, join } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import type { Compiled } from '../compile.ts'
 import type { Finding } from '../findings/index.ts'
 import type { Imprint, PaperFamily } from '../sheets/index.ts'
@@ -22,29 +21,43 @@ export async function writePapers(
   order: Order,
   progress: Progress,
 ): Promise<{ readonly names: readonly string[]; readonly findings: readonly Finding[] }> {
-  const [{ paperMakers }, { loadFonts }, { toSvg }, { toPdf }] = await Promise.all([
+  const [{ paperMakers }, { openPress }, { pressThread }] = await Promise.all([
     import('../sheets/papers.ts'),
-    import('../press/fonts/index.ts'),
-    import('../press/svg/index.ts'),
-    import('../press/pdf/index.ts'),
+    import('./press-paper.ts'),
+    import('./press-thread.ts'),
   ])
-  const fonts = await loadFonts(readPackaged)
+  const { ruler, covers, press } = await openPress()
   const { paper, imprint, kinds } = order
-  const makers = paperMakers(compiled, { ruler: fonts.ruler, covers: fonts.covers, imprint, paper }, kinds)
-  const files: Finished[] = []
+  const makers = paperMakers(compiled, { ruler, covers, imprint, paper }, kinds)
+  const second = makers.length < worthAThread ? undefined : pressThread()
+  const pressed: Promise<readonly Finished[]>[] = []
   const findings: Finding[] = []
-  for (const [index, make] of makers.entries()) {
-    const made = make()
-    findings.push(...made.findings)
-    for (const { document, sheet } of made.value) {
-      progress(index / makers.length, document.title)
-      if (sheet) files.push({ name: `${document.id}.svg`, bytes: await toSvg(sheet, fonts) })
-      files.push({ name: `${document.id}.pdf`, bytes: await toPdf(document, fonts) })
+  try {
+    for (const [index, make] of makers.entries()) {
+      const made = make()
+      findings.push(...made.findings)
+      for (const one of made.value) {
+        progress(index / makers.length, one.document.title)
+        pressed.push(second?.hasRoom() ? heeded(second.press(one)) : Promise.resolve(await press(one)))
+        // What the second press has done is heard only here.
+        await setImmediate()
+      }
     }
+    const files = (await Promise.all(pressed)).flat()
+    publish(order.folder, files, replacedBy(kinds, new Set(files.map(({ name }) => name))))
+    return { names: files.map(({ name }) => name), findings }
+  } finally {
+    second?.close()
   }
-  const names = files.map(file => file.name)
-  publish(order.folder, files, replacedBy(kinds, new Set(names)))
-  return { names, findings }
+}
+
+/** Fewer papers than this are pressed before a thread has started. */
+const worthAThread = 6
+
+// Whoever waits for all of them learns of a failure; until then it must not count as one that nobody heeds.
+function heeded<Value>(promise: Promise<Value>): Promise<Value> {
+  promise.catch(() => {})
+  return promise
 }
 
 const stems: Readonly<Record<PaperKind, RegExp>> = {
@@ -56,11 +69,6 @@ const stems: Readonly<Record<PaperKind, RegExp>> = {
 /** Papers of the kinds now written replace all older ones of those kinds, so that none of a lost rail stays behind. */
 const replacedBy = (kinds: ReadonlySet<PaperKind>, names: ReadonlySet<string>) => (name: string) =>
   names.has(name) || [...kinds].some(kind => stems[kind].test(name))
-
-const require = createRequire(import.meta.url)
-
-/** A file of an installed package, found as Node finds packages. */
-const readPackaged = (path: string): Promise<Uint8Array> => readFile(require.resolve(path))
 
 /** The folder the papers of a rig go to unless the user names one. */
 export const defaultFolder = (stem: string) => join('out', safeStem(stem))

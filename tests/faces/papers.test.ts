@@ -110,6 +110,22 @@ describe('all papers of the schooner', () => {
   )
 })
 
+describe('papers of one kind', () => {
+  it(
+    'are those that a second thread helps to press with all the others',
+    () => {
+      const { rig, into } = berth('kinds')
+      told(0, ['all', rig, '--into', into])
+      const apart = join(into, '..', 'apart')
+      for (const verb of ['draw', 'chart', 'book']) told(0, [verb, rig, '--into', apart])
+      const all = bytesOf(into)
+      expect(all.size).toBeGreaterThan(8)
+      expect(bytesOf(apart)).toEqual(all)
+    },
+    patience,
+  )
+})
+
 describe('a rig with an error', () => {
   it(
     'writes nothing, and leaves earlier papers as they were',

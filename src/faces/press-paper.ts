@@ -1,0 +1,27 @@
+import { loadFonts } from '../press/fonts/index.ts'
+import { toPdf } from '../press/pdf/index.ts'
+import { toSvg } from '../press/svg/index.ts'
+import type { Coverage, Ruler } from '../sheets/index.ts'
+import type { Paper } from '../sheets/papers.ts'
+import { readPackaged } from './packaged.ts'
+import type { Finished } from './publish.ts'
+
+/** Presses a paper into its files: the PDF, and the SVG where it is a single sheet. */
+export type PressPaper = (paper: Paper) => Promise<readonly Finished[]>
+
+/** A press with its fonts loaded, and what the sheets want of those. */
+export async function openPress(): Promise<{
+  readonly ruler: Ruler
+  readonly covers: Coverage
+  readonly press: PressPaper
+}> {
+  const fonts = await loadFonts(readPackaged)
+  return {
+    ruler: fonts.ruler,
+    covers: fonts.covers,
+    press: async ({ document, sheet }) => [
+      ...(sheet ? [{ name: `${document.id}.svg`, bytes: await toSvg(sheet, fonts) }] : []),
+      { name: `${document.id}.pdf`, bytes: await toPdf(document, fonts) },
+    ],
+  }
+}
