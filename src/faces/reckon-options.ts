@@ -6,7 +6,8 @@ import {
   newtons,
   units,
 } from '../measure/index.ts'
-import { type Assumptions, usual } from '../reckon/index.ts'
+import { type Assumptions, canvasNames, sparMaterials, usual } from '../reckon/index.ts'
+import { nearest } from '../text/index.ts'
 import { Complaint } from './complaint.ts'
 
 /** What a user may choose of the assumptions, as said on the command line. */
@@ -36,11 +37,17 @@ export function assumptionsOf(options: AssumptionOptions): Assumptions {
       hand: hand === undefined ? usual.hands.hand : forceIn('--hand', hand),
       loss: loss === undefined ? usual.hands.loss : shareIn('--loss', loss),
     },
-    timber: timber ?? usual.timber,
-    canvas: canvas ?? usual.canvas,
+    timber: timber === undefined ? usual.timber : oneOf('--timber', timber, sparMaterials),
+    canvas: canvas === undefined ? usual.canvas : oneOf('--canvas', canvas, canvasNames),
     end: (ropeEnd as Assumptions['end'] | undefined) ?? usual.end,
     age: (ropeAge as Assumptions['age'] | undefined) ?? usual.age,
   }
+}
+
+function oneOf(option: string, said: string, names: readonly string[]): string {
+  if (names.includes(said)) return said
+  const near = nearest(said, names)
+  throw new Complaint(`${option} "${said}": say one of ${(near.length > 0 ? near : names).join(', ')}.`)
 }
 
 const gravity = 9.80665
