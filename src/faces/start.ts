@@ -4,6 +4,7 @@ import { createRequire } from 'node:module'
 import { fileURLToPath } from 'node:url'
 import { setFlagsFromString } from 'node:v8'
 import { Script } from 'node:vm'
+import { optimiseLater } from './optimise-later.ts'
 
 /*
  * What is run as `crosstree`. The command itself, bundled into one script, lies beside it with what V8 made of it when
@@ -12,14 +13,7 @@ import { Script } from 'node:vm'
 const url = new URL('./command.cjs', import.meta.url)
 const compiled = new URL('./command.v8', import.meta.url)
 
-// Code is optimised four times later than by default: most checks are over before the work of it would pay. V8 tells an
-// option that it doesn't know on the terminal, so only the versions tried are given theirs.
-const later: Readonly<Record<string, string>> = {
-  11: '--interrupt-budget=500000',
-  12: '--invocation-count-for-turbofan=12000',
-  13: '--invocation-count-for-turbofan=12000',
-}
-const option = later[Number.parseInt(process.versions.v8, 10)]
+const option = optimiseLater(process.versions.v8)
 if (option !== undefined) setFlagsFromString(option)
 
 /** The command as V8 has it; after a run, the build keeps what it then knows. */

@@ -2,12 +2,10 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { compile } from '../../src/compile.ts'
-import { foulsOf } from '../../src/reckon/leads/index.ts'
-import { buildRig } from '../../src/rig/index.ts'
-import { gather } from '../../src/syntax/index.ts'
+import { optimiseLater } from '../../src/faces/optimise-later.ts'
 import { compiledRig, exampleFiles, exampleText } from '../support/compiled.ts'
 import { fleet } from '../support/fleet.ts'
+import { bundleStages, stagesOf } from './bundled.ts'
 import { longText } from './long-text.ts'
 import { bareRatio, median, milliseconds, slopeOf, timed, worked } from './measure.ts'
 
@@ -17,6 +15,9 @@ const barque = join(root, 'rigs', 'barque-harrow-tansy.rig')
 const say = (...cells: readonly string[]) => process.stdout.write(`| ${cells.join(' | ')} |\n`)
 
 if (!existsSync(cli)) throw new Error('dist/cli.js is missing: run "npm run build" first.')
+
+const bundle = await bundleStages()
+const { buildRig, compile, foulsOf, gather } = stagesOf(bundle)
 
 say('what', 'figure', 'wanted')
 say('---', '---', '---')
@@ -43,18 +44,23 @@ function startUp(): void {
   )
   say('bare Node process', milliseconds(bare), '')
   say('`check` of the barque, whole process', milliseconds(ours), '')
-  say('the same as a multiple of bare Node', ratio.toFixed(1), '')
+  say('the same as a multiple of bare Node', ratio.toFixed(1), '3')
+  const parts = Array.from({ length: 12 }, coldParts).slice(1)
+  const middle = (part: keyof ColdParts) => milliseconds(median(parts.map(one => one[part])))
+  say('of it: loading the compiler', middle('load'), '')
+  say('of it: analysing the grammar', middle('grammar'), '')
+  say('of it: the work, a cold compile', middle('first'), '')
+  say('a second compile in the same process', middle('second'), '')
+}
+
+type ColdParts = Readonly<Record<'load' | 'grammar' | 'first' | 'second', number>>
+
+/** What the parts of a cold check cost, in a process of its own; the first such process keeps what V8 made of the code. */
+function coldParts(): ColdParts {
   const script = join(import.meta.dirname, 'cold.mjs')
-  const parts = Array.from({ length: 11 }, () => {
-    const { stdout } = spawnSync(process.execPath, [script, barque], { encoding: 'utf8', cwd: root })
-    return JSON.parse(stdout) as { readonly load: number; readonly first: number; readonly second: number }
-  })
-  const load = median(parts.map(part => part.load))
-  const first = median(parts.map(part => part.first))
-  const second = median(parts.map(part => part.second))
-  say('of it: loading the compiler', milliseconds(load), '')
-  say('of it: analysing the grammar, and a cold compile', milliseconds(first), '')
-  say('a second compile in the same process', milliseconds(second), '')
+  const options = [optimiseLater(process.versions.v8) ?? []].flat()
+  const { stdout } = spawnSync(process.execPath, [...options, script, bundle, barque], { encoding: 'utf8' })
+  return JSON.parse(stdout) as ColdParts
 }
 
 /** Lines a second of processor time, once the process is warm. */
