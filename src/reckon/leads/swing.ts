@@ -1,17 +1,15 @@
-import { type Figure, known, metres, type Point3, point3, radians, unknown } from '../../measure/index.ts'
+import { type Figure, known, metres, type Point3, point3, unknown } from '../../measure/index.ts'
 import type { Line, Rig } from '../../rig/index.ts'
+import { usualLimit } from '../brace/index.ts'
 import { type Ends, unsaid, yardOf } from './load.ts'
 import { distance } from './vector.ts'
-
-/** Sharpest that a lower yard is braced, from fore and aft: 32 to 36 degrees with a long truss, common practice, no source. */
-const sharpest = radians((36 * Math.PI) / 180)
 
 /** Both ends of a brace: its yard braced as sharp as it goes, one way and the other. */
 export function swingEnds(line: Line, rig: Rig): Figure<Ends> {
   const middle = yardOf(line, rig)?.middle
   const [from, arm] = [line.lead.at(-2)?.at, line.lead.at(-1)?.at]
   if (!middle || !from || !arm) return unknown(unsaid(line))
-  const swing = Math.PI / 2 - sharpest
+  const swing = Math.PI / 2 - usualLimit
   const [one, other] = [swing, -swing].map(angle => turned(arm, middle, angle)) as [Point3, Point3]
   const [near, far] = [distance(from, one), distance(from, other)].toSorted((a, b) => a - b) as [
     number,

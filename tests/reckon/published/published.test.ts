@@ -4,10 +4,12 @@ import { pageOf } from './page.ts'
 import { ropes } from './ropes.ts'
 import { difference, isMet, type PublishedRow, type Topic } from './row.ts'
 import { runningRigging } from './running-rigging.ts'
+import { sails } from './sails.ts'
 import { spars, weights } from './spars.ts'
 import { tackles } from './tackles.ts'
+import { winds } from './winds.ts'
 
-const topics: readonly Topic[] = [tackles, ropes, runningRigging, spars, weights]
+const topics: readonly Topic[] = [tackles, ropes, runningRigging, sails, spars, weights, winds]
 
 describe.each(topics)('$title', ({ rows }) => {
   test.each(rows.map(row => [nameOf(row), row] as const))('%s', (_name, row) => {

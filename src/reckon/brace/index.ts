@@ -1,0 +1,3 @@
+export { type BracedYard, type Course, fanOf, windAloft } from './fan.ts'
+export { type BraceLimit, braceLimit, sharpestEver, usualLimit } from './limit.ts'
+export { danasFan, fanByRule, fanStep, halfPoint, lowerYard } from './rule.ts'
