@@ -18,7 +18,7 @@ const shared = {
 
 // The verbs that the command loads when asked for. They are modules, which a script that V8 was handed compiled can't
 // import by itself: it is given an `importModule` for that.
-const verbs = ['make-papers', 'reckon', 'explain', 'fix', 'fair', 'reeve']
+const verbs = ['make-papers', 'reckon', 'explain', 'fix', 'fair', 'reeve', 'stores']
 const verbsApart = {
   name: 'verbs apart',
   setup: ({ onLoad }) =>
@@ -37,7 +37,7 @@ await build({
   entryNames: '[name]',
   chunkNames: 'parts/[name]-[hash]',
   splitting: true,
-  external: ['pdfkit', 'fontkit', 'svgdom', '@svgdotjs/svg.js', 'harfbuzzjs', 'harfbuzzjs/*', 'fflate', 'uqr'],
+  external: ['pdfkit', 'fontkit', 'svgdom', '@svgdotjs/svg.js', 'harfbuzzjs', 'harfbuzzjs/*', 'fflate', 'uqr', 'highs'],
 })
 // The command with its check, as one script that V8 can be handed compiled; and what starts it.
 await build({

@@ -7,6 +7,7 @@ import { home } from './home.ts'
 import type { ReckonOptions } from './reckon.ts'
 import type { ByHandOptions } from './reckon-by-hand.ts'
 import type { AssumptionOptions } from './reckon-options.ts'
+import type { StoresOptions } from './stores.ts'
 
 /** Exit codes: 0 no error, 1 the text has errors, 2 a wrong call or something that can't be read or written. */
 const wrongCall = 2
@@ -79,6 +80,23 @@ function program(): Command {
       })
   }
   reckonCommand(crosstree)
+  crosstree
+    .command('stores')
+    .description('tell what is to be ordered: rope cut by cut from its coils, blocks, pins, thimbles, canvas')
+    .argument('<file>', 'a rig file, or - for standard input')
+    .addOption(
+      new Option('--format <form>', 'tables on standard output, or files')
+        .choices(['plain', 'json', 'csv', 'xlsx'])
+        .default('plain'),
+    )
+    .option('--into <folder>', 'where the files go (default: out/<rig>)')
+    .option('--coil <length>', 'the length of a coil: "220 m", "600 ft" (default: 220 m)')
+    .option('--cloth <width>', 'the width of the canvas: "24 in", "610 mm" (default: 24 in)')
+    .option('--name <name>', 'what to call standard input', 'standard-input.rig')
+    .action(async (file: string, options: StoresOptions) => {
+      const { stores } = await import('./stores.ts')
+      process.exitCode = await stores(file, options, version())
+    })
   crosstree
     .command('reeve')
     .description('write a rig in the language from the tables (CSV) in a folder')

@@ -43,6 +43,7 @@ export {
   sparMaterials,
   thicknessBy,
 } from './spars/index.ts'
+export { coilOf120Fathoms, type Stores, solve, storesOf } from './stores/index.ts'
 export {
   capstan,
   handsAt,

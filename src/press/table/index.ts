@@ -1,1 +1,3 @@
+export { csvTable } from './csv.ts'
+export { jsonTables } from './json.ts'
 export { plainTables } from './plain.ts'

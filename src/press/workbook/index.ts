@@ -1,0 +1,1 @@
+export { workbook } from './workbook.ts'

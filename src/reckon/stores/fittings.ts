@@ -1,0 +1,84 @@
+import { type Metres, metres, type SquareMetres, squareMetres } from '../../measure/index.ts'
+import type { Rig } from '../../rig/index.ts'
+import type { Figures } from '../figures.ts'
+import { canvasNumber } from '../sails/index.ts'
+import type { Cordage } from './cordage.ts'
+
+/** Belaying pins of one thickness. */
+export interface Pins {
+  readonly diameter: Metres
+  readonly length: Metres
+  readonly count: number
+  readonly rails: readonly string[]
+}
+
+/** A pin is up to twice as thick and about sixteen times as long as the thickest rope on its rail: common practice, no source. */
+const pinToRope = { diameter: 2, length: 16 }
+
+/** The pins of all rails that have pins. */
+export function pinsOf(rig: Rig): readonly Pins[] {
+  const found = new Map<number, { rope: number; count: number; rails: string[] }>()
+  for (const rail of rig.rails) {
+    if (/cleat|kevel|cavil|bitts|bollard/.test(rail.kind)) continue
+    const ropes = rail.places.flatMap(place =>
+      place.lines.map(address => rig.lineAt.get(address)?.rope?.diameter ?? 0),
+    )
+    const rope = Math.max(0, ...ropes)
+    if (rope === 0) continue
+    const pins = found.get(rope) ?? { rope, count: 0, rails: [] }
+    pins.count += rail.places.length
+    pins.rails.push(rail.code)
+    found.set(rope, pins)
+  }
+  return [...found.values()]
+    .sort((a, b) => b.rope - a.rope)
+    .map(({ rope, count, rails }) => ({
+      diameter: metres(pinToRope.diameter * rope),
+      length: metres(pinToRope.length * rope),
+      count,
+      rails,
+    }))
+}
+
+/** One thimble where each rope ends aloft, by the rope's thickness: common practice, no source. */
+export function thimblesOf(
+  cordage: readonly Cordage[],
+): readonly { readonly rope: Metres; readonly count: number }[] {
+  const counts = new Map<Metres, number>()
+  for (const { diameter, cuts } of cordage) counts.set(diameter, (counts.get(diameter) ?? 0) + cuts.length)
+  return [...counts].sort(([a], [b]) => b - a).map(([rope, count]) => ({ rope, count }))
+}
+
+/** Canvas of one number. */
+export interface Canvas {
+  readonly number: number
+  readonly area: SquareMetres
+  /** Length of the cloth as it comes off the bolt. */
+  readonly cloth: Metres
+  readonly sails: readonly string[]
+}
+
+/** A tenth more than the area goes into seams, tablings and linings: common practice, no source. */
+const madeUp = 1.1
+
+/** Canvas by number for all sails whose area is known, from cloth of one width. */
+export function canvasOf(rig: Rig, figures: Pick<Figures, 'sails'>, width: Metres): readonly Canvas[] {
+  const found = new Map<number, { area: number; sails: string[] }>()
+  for (const sail of rig.sails) {
+    const area = figures.sails.get(sail.name)?.area
+    if (!area?.known) continue
+    const number = canvasNumber(sail)
+    const canvas = found.get(number) ?? { area: 0, sails: [] }
+    canvas.area += area.value
+    canvas.sails.push(sail.label)
+    found.set(number, canvas)
+  }
+  return [...found]
+    .sort(([a], [b]) => a - b)
+    .map(([number, { area, sails }]) => ({
+      number,
+      area: squareMetres(area),
+      cloth: metres((area * madeUp) / width),
+      sails,
+    }))
+}

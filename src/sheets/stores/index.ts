@@ -1,0 +1,1 @@
+export { storesTables } from './tables.ts'

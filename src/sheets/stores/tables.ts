@@ -1,0 +1,176 @@
+import { known, type Metres, metres } from '../../measure/index.ts'
+import type { Stores } from '../../reckon/index.ts'
+import type { Vessel } from '../../rig/index.ts'
+import { cell, column, plainNumber, type TableUnits, tableUnits } from '../reckoning/units.ts'
+import { type Table, words } from '../table.ts'
+
+const whole = plainNumber(0)
+
+/** What is to be ordered, as tables in the units of the vessel's papers; a table without rows is left out. */
+export function storesTables(stores: Stores, vessel: Vessel): readonly Table[] {
+  const units = tableUnits(vessel)
+  const tables = [
+    cordageTable(stores, units),
+    cutsTable(stores, units),
+    blocksTable(stores, units),
+    pinsTable(stores, units),
+    thimblesTable(stores, units),
+    canvasTable(stores, units),
+  ]
+  return tables.filter(table => table.rows.length > 0)
+}
+
+const caution =
+  'Planning figures: measure before you cut. The vessel’s own documents and licensed practice govern what is rigged.'
+
+function cordageTable({ cordage, coil, unordered }: Stores, units: TableUnits): Table {
+  return {
+    id: 'cordage',
+    title: 'Cordage',
+    columns: [
+      column('rope'),
+      column('thick', units.rope),
+      column('cuts', whole),
+      column('length', units.length),
+      column('weight', units.mass),
+      column('coils', whole),
+      column('no fewer than', whole),
+      column('left over', units.length),
+      column('to special length', whole),
+    ],
+    rows: cordage.map(({ material, diameter, cuts, length, mass, cutting, special }) => {
+      const used = cutting.coils.flat().reduce((sum, piece) => sum + piece, 0)
+      return [
+        words(material),
+        cell(known(diameter), units.rope),
+        cell(known(cuts.length), whole),
+        cell(known(length), units.length),
+        cell(mass, units.mass),
+        cell(known(cutting.coils.length), whole),
+        cell(known(cutting.atLeast), whole),
+        cell(known(metres(cutting.coils.length * coil - used)), units.length),
+        cell(known(special.length), whole),
+      ]
+    }),
+    notes: [
+      `From coils of ${shown(coil, units)}. Lengths are those to cut, with what is left at the pin, and no more: add for wear.`,
+      ...unordered.map(({ line, because }) => `Not ordered: ${line}. ${because}`),
+      caution,
+    ],
+  }
+}
+
+const shown = (length: Metres, { length: { si, unit } }: TableUnits) =>
+  `${Number((length / si).toFixed(1))} ${unit}`
+
+/** Which line is cut from which coil, in the order to cut. */
+function cutsTable({ cordage }: Stores, units: TableUnits): Table {
+  const rows = cordage.flatMap(({ material, diameter, cuts, cutting, special }) => {
+    const left = cuts.filter(cut => !special.includes(cut))
+    const row = (coil: string, { line, length }: { readonly line: string; readonly length: Metres }) => [
+      words(material),
+      cell(known(diameter), units.rope),
+      words(coil),
+      words(line),
+      cell(known(length), units.length),
+    ]
+    return [
+      ...special.map(cut => row('special', cut)),
+      ...cutting.coils.flatMap((pieces, i) =>
+        pieces.flatMap(piece => {
+          const at = left.findIndex(cut => cut.length === piece)
+          const [cut] = at < 0 ? [] : left.splice(at, 1)
+          return cut ? [row(`coil ${i + 1}`, cut)] : []
+        }),
+      ),
+    ]
+  })
+  return {
+    id: 'cuts',
+    title: 'Cuts, coil by coil',
+    columns: [
+      column('rope'),
+      column('thick', units.rope),
+      column('from'),
+      column('line'),
+      column('length', units.length),
+    ],
+    rows,
+    notes: [caution],
+  }
+}
+
+const blockNames = ['', 'single', 'double', 'treble', 'fourfold', 'fivefold']
+
+function blocksTable({ blocks }: Stores, units: TableUnits): Table {
+  return {
+    id: 'blocks',
+    title: 'Blocks',
+    columns: [
+      column('block'),
+      column('for rope', units.rope),
+      column('shell', units.rope),
+      column('count', whole),
+      column('of'),
+    ],
+    rows: blocks.map(({ sheaves, rope, size, count, lines }) => [
+      words(blockNames[sheaves] ?? `${sheaves} sheaves`),
+      cell(known(rope), units.rope),
+      cell(known(size), units.rope),
+      cell(known(count), whole),
+      words(lines.join('; ')),
+    ]),
+    notes: [
+      'A shell twelve times the rope: the old rule (R. C. Anderson, second-hand). Sheaves let into spars are not blocks.',
+    ],
+  }
+}
+
+function pinsTable({ pins }: Stores, units: TableUnits): Table {
+  return {
+    id: 'pins',
+    title: 'Belaying pins',
+    columns: [column('on'), column('thick', units.rope), column('long', units.rope), column('count', whole)],
+    rows: pins.map(({ diameter, length, count, rails }) => [
+      words(rails.join(', ')),
+      cell(known(diameter), units.rope),
+      cell(known(length), units.rope),
+      cell(known(count), whole),
+    ]),
+    notes: ['By the thickest rope on the rail: common practice, no source.'],
+  }
+}
+
+const thimblesTable = ({ thimbles }: Stores, units: TableUnits): Table => ({
+  id: 'thimbles',
+  title: 'Thimbles',
+  columns: [column('thimble'), column('for rope', units.rope), column('count', whole)],
+  rows: thimbles.map(({ rope, count }) => [
+    words('thimble'),
+    cell(known(rope), units.rope),
+    cell(known(count), whole),
+  ]),
+  notes: ['One where each rope ends aloft: common practice, no source.'],
+})
+
+function canvasTable({ canvas, clothWidth }: Stores, units: TableUnits): Table {
+  return {
+    id: 'canvas',
+    title: 'Canvas',
+    columns: [
+      column('number', whole),
+      column('area', units.area),
+      column('cloth', units.length),
+      column('sails'),
+    ],
+    rows: canvas.map(({ number, area, cloth, sails }) => [
+      cell(known(number), whole),
+      cell(known(area), units.area),
+      cell(known(cloth), units.length),
+      words(sails.join('; ')),
+    ]),
+    notes: [
+      `Cloth ${Math.round(clothWidth * 1000)} mm wide, with a tenth more for seams and tablings: common practice, no source.`,
+    ],
+  }
+}
