@@ -1,6 +1,5 @@
 import type { Metres, Point3 } from '../measure/index.ts'
 import type { Span } from '../text/index.ts'
-import type { Conjecture } from './conjecture.ts'
 import type { BelayingPoint, Side } from './rail.ts'
 import type { Survey } from './survey.ts'
 
@@ -42,7 +41,9 @@ export interface Line {
   /** Colour of the whipping at its end, and of the rope: how it is known from its fellows. */
   readonly whipped: string | undefined
   readonly coloured: string | undefined
-  readonly conjecture: Conjecture | undefined
+  readonly conjectural: boolean
+  /** On whose word it is conjectured, where the text says. */
+  readonly credited: string | undefined
   /** As rove: ['tye', 'runner', 'luff']; empty where the text is silent. */
   readonly purchase: readonly string[]
   readonly hands: number | undefined

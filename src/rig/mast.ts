@@ -19,6 +19,8 @@ export interface Mast {
   /** False where the text says that it stands without shrouds, by its partners alone. */
   readonly hasShrouds: boolean
   readonly conjectural: boolean
+  /** On whose word it is conjectured, where the text says. */
+  readonly credited: string | undefined
   readonly span: Span
 }
 

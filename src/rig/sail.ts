@@ -38,6 +38,8 @@ interface AnySail {
   readonly toDouse: Evolution | undefined
   readonly reefs: readonly Reef[]
   readonly conjectural: boolean
+  /** On whose word it is conjectured, where the text says. */
+  readonly credited: string | undefined
   readonly span: Span
 }
 

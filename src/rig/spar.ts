@@ -11,6 +11,8 @@ interface AnySpar {
   readonly diameter: Metres | undefined
   readonly mass: Kilograms | undefined
   readonly conjectural: boolean
+  /** On whose word it is conjectured, where the text says. */
+  readonly credited: string | undefined
   readonly span: Span
 }
 

@@ -10,6 +10,8 @@ export interface Stay {
   readonly to: Point3 | undefined
   readonly diameter: Metres | undefined
   readonly conjectural: boolean
+  /** On whose word it is conjectured, where the text says. */
+  readonly credited: string | undefined
   readonly span: Span
 }
 
@@ -24,6 +26,8 @@ export interface Shrouds {
   readonly apart: Metres | undefined
   readonly diameter: Metres | undefined
   readonly conjectural: boolean
+  /** On whose word it is conjectured, where the text says. */
+  readonly credited: string | undefined
   readonly span: Span
 }
 

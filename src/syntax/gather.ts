@@ -90,9 +90,15 @@ const keyOf = ({ shelf, path }: FilePlace) => `${shelf}: ${path}`
 /** The text a page asks for, or undefined where it lies outside the entry's folder. */
 function placeOf(page: Page, here: FilePlace): FilePlace | undefined {
   const label = page.clauses.find(one => one.kind === 'label')?.label.text
-  if (label === undefined) return page.name ? standardGear : undefined
+  if (label === undefined) return page.name ? ofTheProgram(page.name.words) : undefined
   const path = joined(here.path, label)
   return path === undefined ? undefined : { shelf: here.shelf, path }
+}
+
+/** 'standard gear', or the glossary of a language: 'German glossary'. */
+function ofTheProgram(words: string): FilePlace {
+  const [, language] = /^([\p{L}]+) glossary$/iu.exec(words.trim()) ?? []
+  return language ? { shelf: 'standard gear', path: `glossary-${language.toLowerCase()}.rig` } : standardGear
 }
 
 /** A path said in one text, from the entry's folder; undefined where it would leave it. */

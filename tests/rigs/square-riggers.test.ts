@@ -1,4 +1,5 @@
 import { describe, expect, it, test } from 'vitest'
+import { inLanguage } from '../../src/rig/index.ts'
 import { deckChart } from '../../src/sheets/deck-chart/index.ts'
 import { labelBoxesMeet } from '../../src/sheets/label-box.ts'
 import { railStrips } from '../../src/sheets/rail-strip/index.ts'
@@ -10,7 +11,12 @@ import { installedFonts } from '../support/fonts.ts'
 
 const { ruler } = await installedFonts()
 
-const vessels = ['ship-sorrel-wend', 'brig-quill-marten', 'schooner-teasel-vane'] as const
+const vessels = [
+  'ship-sorrel-wend',
+  'brig-quill-marten',
+  'barquentine-otter-fennel',
+  'schooner-teasel-vane',
+] as const
 
 /** What the head of her own text says that she has, counted there by hand. */
 function saidOf(vessel: string) {
@@ -46,7 +52,8 @@ describe.each(vessels)('%s', vessel => {
   })
 
   it('is whole: every line belayed, led and worked, every sail set and doused, reckoned and in the order', () => {
-    const wanting = rig.lines.filter(line => !line.belay || !line.station || line.leadUnknown !== undefined)
+    const rove = rig.lines.filter(({ lifted }) => lifted === undefined)
+    const wanting = rove.filter(line => !line.belay || !line.station || line.leadUnknown !== undefined)
     expect(wanting.map(line => line.words)).toEqual([])
     expect(evolutions.sails.filter(({ set, douse }) => !set || !douse).map(({ sail }) => sail)).toEqual([])
     expect([...figures.sails].filter(([, { area }]) => !area.known).map(([sail]) => sail)).toEqual([])
@@ -221,4 +228,112 @@ describe('the five-masted schooner', () => {
     const peaks = rig.lines.filter(({ kind }) => kind === 'peak halyard').map(({ belay }) => belay?.rail)
     expect(peaks).toEqual(['FF-P', 'MF-P', 'ZF-P', 'JF-P', 'SF-P'])
   })
+})
+
+describe('the barquentine', () => {
+  const { value, findings } = compiledRig('barquentine-otter-fennel')
+  const { rig } = value
+  const lineOf = (words: string) => rig.lines.find(line => line.words === words)
+
+  test('lists the gear of her royal as lifted, with its pins free and no finding', () => {
+    const lifted = rig.lines.filter(line => line.lifted !== undefined)
+    expect(new Set(lifted.map(({ host }) => host?.name))).toEqual(new Set(['fore royal']))
+    expect(lifted).toHaveLength(9)
+    expect(lifted.map(({ belay }) => belay)).toEqual(Array(9).fill(undefined))
+    expect(lifted[0]?.lifted).toBe('she is laid up from November to March')
+    expect(rig.placeAt.get('pin.FR-P.16')).toMatchObject({ lines: [], keptFree: true })
+    expect(findings).toEqual([])
+  })
+
+  test('keeps what a survey found of a line, by whom and when it is due again', () => {
+    expect(lineOf('fore course brace')?.survey).toEqual({
+      day: { year: 2026, month: 4, day: 20 },
+      by: 'the bosun',
+      condition: 'worn',
+      note: 'chafed at the pendant block, turned end for end',
+      due: { year: 2027, month: 3, day: 1 },
+    })
+    expect(lineOf('mizzen throat halyard')?.survey?.condition).toBe('sound')
+    expect(lineOf('fore course tack')?.survey).toBeUndefined()
+  })
+
+  test('numbers her blocks and dates their inspection', () => {
+    expect(rig.blocks.map(({ name, number, inspected }) => [name, number, inspected?.day])).toEqual([
+      ['fore course tack block', '1', 3],
+      ['fore course sheet block', '2', 3],
+      ['fore course brace block', '3', 4],
+    ])
+  })
+
+  test('credits what is conjectural', () => {
+    expect(rig.sailAt.get('fore royal')?.conjectural).toBe(true)
+    expect(rig.sailAt.get('fore royal')?.credited).toBe('a photograph in which the yard is hidden')
+    expect(rig.sparAt.get('fore royal yard')?.credited).toBe('a photograph in which the yard is hidden')
+    expect(rig.sailAt.get('mizzen gaff topsail')?.credited).toContain('bill')
+  })
+
+  test('knows her lines by nickname, whipping and colour', () => {
+    expect(lineOf('jib halyard')?.nicknames).toEqual(['the lark'])
+    expect(lineOf('fore course tack')).toMatchObject({ nicknames: ['the ox'], whipped: 'red' })
+    expect(lineOf('ensign halyard')?.coloured).toBe('white')
+  })
+})
+
+describe('the words of other languages', () => {
+  const { rig } = compiledRig('barquentine-otter-fennel').value
+  const named = (language: string) => {
+    const spoken = inLanguage(rig, language)
+    return (words: string) => spoken?.value.lines.find(line => line.words === words)?.label
+  }
+
+  test('come from the ship first, then from the glossary, with a mark where they are from memory', () => {
+    const german = named('German')
+    expect(german('mainsail throat halyard')).toBe('Großsegel, Klaufall°')
+    expect(german('fore upper topsail reef tackle')).toBe('Vorobermarssegel, Refftalje°')
+    expect(named('French')('jib downhaul')).toBe('foc, cale-bas°')
+    expect(inLanguage(rig, 'German')?.value.vessel.credits.at(-1)).toBe('° German from memory')
+  })
+
+  test('speak the orders too', () => {
+    const orders = inLanguage(rig, 'Dutch')
+      ?.value.sailAt.get('jib')
+      ?.toSet?.phases.map(({ order }) => order)
+    expect(orders).toContain('Hijs op!°')
+  })
+
+  test('are never guessed: what a glossary lacks keeps its own name, and is told of', () => {
+    const spanish = inLanguage(rig, 'Spanish')
+    expect(named('Spanish')('mainsail boom guy')).toBe('Mainsail boom guy')
+    const [missing] = spanish?.findings ?? []
+    expect(missing).toMatchObject({ rule: 'name/no-word', severity: 'note' })
+    expect(missing?.message).toContain('"boom guy"')
+    expect(inLanguage(rig, 'Latin')).toBeUndefined()
+  })
+
+  test.each(['english', 'dutch', 'german', 'french', 'spanish', 'swedish'])(
+    'the %s glossary has words for what every ship has, and says of each where it is from',
+    language => {
+      const { terms } = rig.tongues.get(language) ?? { terms: new Map() }
+      const everyShip = [
+        'halyard',
+        'sheet',
+        'tack',
+        'clewline',
+        'clewgarnet',
+        'buntline',
+        'leechline',
+        'brace',
+        'lift',
+      ]
+      expect(
+        [...everyShip, 'downhaul', 'reef tackle', 'bowline', 'throat halyard', 'vang'].filter(
+          word => !terms.has(word),
+        ),
+      ).toEqual([])
+      const text = exampleText(`gear/glossary-${language}`)
+      const entries = text.split('\n').filter(line => /^ {2}\S/.test(line))
+      expect(entries.filter(line => !/ from (memory|".+")$/.test(line))).toEqual([])
+      expect(terms.size).toBe(entries.length)
+    },
+  )
 })

@@ -305,7 +305,10 @@ function seat(
   const lines = deck.hung.get(found.pairKey) ?? []
   const isPair = lines.length > 1
   const isShifted = lines.some(({ line }) => line.shifts)
-  if (!isPair && !isShifted && places.length > 1) {
+  // A single line may be named with the side it goes to.
+  const isSided = !isPair && found.side !== undefined && places.length > 1
+  const meant = isSided ? places.filter(({ rail: on }) => onlySide(on) === found.side) : places
+  if (!isPair && !isShifted && meant.length > 1) {
     deck.say(
       finding(
         'belay/side-missing',
@@ -319,7 +322,7 @@ function seat(
     )
     return
   }
-  for (const { rail: on, place } of places) {
+  for (const { rail: on, place } of meant) {
     const side = found.side ?? (rails.length > 1 ? onlySide(on) : sideSaid)
     const seated = isPair && side ? lines.filter(line => line.side === side) : lines
     for (const line of seated) belayLine(deck, line, on, place, name)

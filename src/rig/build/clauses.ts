@@ -18,6 +18,11 @@ export function clausesOf<K extends Clause['kind']>(
   return clauses.filter((one): one is KindOf<K> => one.kind === kind)
 }
 
-/** Whether an entry is marked as conjectural: not recorded, but thought likely. */
-export const isConjectural = (statement: Statement): boolean =>
-  statement.clauses.some(one => one.kind === 'conjectural')
+/** Whether an entry is marked as conjectural, not recorded but thought likely; and on whose word. */
+export function conjectureOf(statement: Statement): {
+  readonly conjectural: boolean
+  readonly credited: string | undefined
+} {
+  const said = clause(statement, 'conjectural')
+  return { conjectural: said !== undefined, credited: said?.by?.text }
+}

@@ -1,12 +1,12 @@
 import type { Clause, Name, Place, Reference, Statement } from '../../syntax/index.ts'
 import { nameKey } from '../../syntax/index.ts'
 import type { Span } from '../../text/index.ts'
-import type { Conjecture } from '../conjecture.ts'
 import type { Day } from '../day.ts'
 import type { Shackled } from '../sail.ts'
 import { marksOf } from './block.ts'
 import { clause, clausesOf } from './clauses.ts'
 import { moved } from './place.ts'
+import { sayUnknownPurchases } from './purchases.ts'
 import { finding, type Say, unknownName } from './say.ts'
 
 /** A gear, written once: the blocks, lines and evolutions of one kind of sail or spar, before it is hung on one. */
@@ -54,7 +54,8 @@ export interface KitLine {
   readonly nicknames: readonly string[]
   readonly whipped: string | undefined
   readonly coloured: string | undefined
-  readonly conjecture: Conjecture | undefined
+  readonly conjectural: boolean
+  readonly credited: string | undefined
   /** Blocks of a loose line: those of a gear's line belong to the gear. */
   readonly blocks: ReadonlyMap<string, KitBlock>
   readonly span: Span
@@ -161,6 +162,7 @@ function withLine(kit: Kit, statement: Statement, name: Name, strictness: Strict
   }
   const model = like ? kit.lines.get(nameKey(like.name.words)) : undefined
   if (like && !model) say(notOfTheGear(kit, like.name))
+  sayUnknownPurchases(statement, say)
   const base = model ? { ...model, name } : (before ?? freshLine(name, statement.span))
   const lines = new Map(kit.lines).set(key, spokenLine(base, statement))
   // "With tack" unshackles a tack that the kit shackles.
@@ -198,7 +200,8 @@ const freshLine = (name: Name, span: Span): KitLine => ({
   nicknames: [],
   whipped: undefined,
   coloured: undefined,
-  conjecture: undefined,
+  conjectural: false,
+  credited: undefined,
   blocks: new Map(),
   span,
 })
@@ -243,7 +246,7 @@ function withSaid(line: KitLine, said: Clause): KitLine {
     case 'coloured':
       return { ...line, [said.kind]: said.label.text }
     case 'conjectural':
-      return { ...line, conjecture: { by: said.by?.text } }
+      return { ...line, conjectural: true, credited: said.by?.text }
     case 'called':
       return { ...line, called: said.label.text }
     case 'short':
@@ -267,6 +270,7 @@ function withAnswers(line: KitLine, { mode, lines }: Extract<Clause, { kind: 'ag
 /** A line that stands by itself on the page of lines, with the blocks set in under it. */
 export function looseLine(statement: Statement, name: Name, say: Say): KitLine {
   const { blocks } = withNamedBlocks(emptyKit(name), statement, say)
+  sayUnknownPurchases(statement, say)
   return { ...spokenLine(freshLine(name, statement.span), statement), blocks }
 }
 

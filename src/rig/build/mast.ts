@@ -1,7 +1,7 @@
 import { metres, type Point3, point3, radians } from '../../measure/index.ts'
 import { type Name, nameKey, type Statement } from '../../syntax/index.ts'
 import { type Mast, type MastSection, onMast, type Platform } from '../mast.ts'
-import { clause, clausesOf, isConjectural } from './clauses.ts'
+import { clause, clausesOf, conjectureOf } from './clauses.ts'
 import { coordinates } from './place.ts'
 import { capitalised } from './say.ts'
 
@@ -20,7 +20,7 @@ export function buildMast(entry: Statement): Mast {
     sections: [],
     platforms: [],
     hasShrouds: !clausesOf(entry, 'without').some(({ names }) => names.some(isShrouds)),
-    conjectural: isConjectural(entry),
+    ...conjectureOf(entry),
     span: entry.name?.span ?? entry.span,
   }
   const platforms = entry.block.filter(one => platformKind(one))

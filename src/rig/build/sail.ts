@@ -10,7 +10,7 @@ import type {
   Studdingsail,
   StuddingsailCorner,
 } from '../sail.ts'
-import { clause, isConjectural } from './clauses.ts'
+import { clause, conjectureOf } from './clauses.ts'
 import { mastOf, sectionKey } from './mast.ts'
 import { coordinates, type Ground, locate } from './place.ts'
 import { capitalised, finding, listed, type Say, unknownName } from './say.ts'
@@ -78,7 +78,7 @@ function common(entry: Statement, name: Name) {
     toSet: undefined,
     toDouse: undefined,
     reefs: reefsOf(entry),
-    conjectural: isConjectural(entry),
+    ...conjectureOf(entry),
     span: name.span,
   }
 }

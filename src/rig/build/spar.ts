@@ -2,7 +2,7 @@ import { kilograms, metres, type Point3, point3 } from '../../measure/index.ts'
 import { nameKey, type Place, type Statement } from '../../syntax/index.ts'
 import { type Mast, onMast } from '../mast.ts'
 import type { Boom, Spar, StuddingsailBoom, Yard } from '../spar.ts'
-import { clause, isConjectural } from './clauses.ts'
+import { clause, conjectureOf } from './clauses.ts'
 import { mastOf } from './mast.ts'
 import { coordinates, locate } from './place.ts'
 import { capitalised, finding, type Say, unknownName } from './say.ts'
@@ -122,7 +122,7 @@ function common(entry: Statement, name: string) {
     label: clause(entry, 'called')?.label.text ?? capitalised(entry.name?.words ?? name),
     diameter: thick === undefined ? undefined : metres(thick),
     mass: mass?.dimension === 'mass' ? kilograms(mass.value) : undefined,
-    conjectural: isConjectural(entry),
+    ...conjectureOf(entry),
     span: entry.name?.span ?? entry.span,
   }
 }

@@ -2,7 +2,7 @@ import { type Figure, metres, type Point3 } from '../../measure/index.ts'
 import { nameKey, type Statement } from '../../syntax/index.ts'
 import type { Mast } from '../mast.ts'
 import type { StandingRigging } from '../stay.ts'
-import { clause, clausesOf, isConjectural } from './clauses.ts'
+import { clause, clausesOf, conjectureOf } from './clauses.ts'
 import { locate } from './place.ts'
 import { capitalised } from './say.ts'
 import { mastsThing } from './thing.ts'
@@ -20,7 +20,7 @@ export function buildStay(entry: Statement, masts: readonly Mast[]): StandingRig
     from: extent && givenPoint(locate(extent.from, ground)),
     to: extent && givenPoint(locate(extent.to, ground)),
     diameter: thick === undefined ? undefined : metres(thick),
-    conjectural: isConjectural(entry),
+    ...conjectureOf(entry),
     span: entry.name?.span ?? entry.span,
   }
   if (!bank) return { ...base, kind: 'stay' }

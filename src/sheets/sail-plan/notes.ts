@@ -14,6 +14,10 @@ export function planNotes({ sails, lines, rig }: Ship, ruler: Ruler): readonly s
       : undefined,
     lines && !lines.isRecorded ? 'Hull drawn by rule: her lines are not recorded' : undefined,
     !lines && isAnythingDrawn(rig) ? 'No hull: her length is not recorded' : undefined,
+    ...conjectures(rig),
+    sails.some(({ sail }) => sail.kind === 'studdingsail')
+      ? 'Of each pair of studdingsails one is drawn'
+      : undefined,
     undrawn(
       sails.length,
       rig.sails.filter(sail => !sails.some(drawn => drawn.sail === sail)),
@@ -25,6 +29,16 @@ export function planNotes({ sails, lines, rig }: Ship, ruler: Ruler): readonly s
   return wrapped.length <= mostLines
     ? wrapped
     : [...wrapped.slice(0, mostLines - 1), `${wrapped[mostLines - 1] ?? ''} …`]
+}
+
+/** What is conjectural, by whose word: one note for each that is credited. */
+function conjectures({ masts, spars, standing, sails }: Ship['rig']): readonly string[] {
+  const things = [...masts, ...standing, ...spars, ...sails].filter(({ conjectural }) => conjectural)
+  const credits = [...new Set(things.flatMap(({ credited }) => credited ?? []))]
+  return credits.map(by => {
+    const names = things.filter(({ credited }) => credited === by).map(({ name }) => name)
+    return `Conjectural, by ${by}: ${names.join(', ')}`
+  })
 }
 
 const isAnythingDrawn = ({ masts, sails }: Ship['rig']): boolean =>

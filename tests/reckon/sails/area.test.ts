@@ -13,6 +13,7 @@ const plain = {
   toDouse: undefined,
   reefs: [],
   conjectural: false,
+  credited: undefined,
   span,
 }
 

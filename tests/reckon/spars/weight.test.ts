@@ -8,6 +8,7 @@ const plain = {
   mast: undefined,
   mass: undefined,
   conjectural: false,
+  credited: undefined,
   span: { source: 'test.rig', start: 0, end: 0 },
 }
 const yard: Yard = {
