@@ -3,8 +3,11 @@ import { existsSync, mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { optimiseLater } from '../../src/faces/optimise-later.ts'
+import { textMarks } from '../../src/press/text-marks.ts'
+import { paperMakers } from '../../src/sheets/papers.ts'
 import { compiledRig, exampleFiles, exampleText } from '../support/compiled.ts'
 import { fleet } from '../support/fleet.ts'
+import { installedFonts } from '../support/fonts.ts'
 import { bundleStages, stagesOf } from './bundled.ts'
 import { longText } from './long-text.ts'
 import { bareRatio, median, milliseconds, slopeOf, timed, worked } from './measure.ts'
@@ -23,7 +26,7 @@ say('what', 'figure', 'wanted')
 say('---', '---', '---')
 startUp()
 warm()
-wholeProcess()
+await wholeProcess()
 growth()
 fouls()
 
@@ -90,10 +93,31 @@ function warm(): void {
   )
 }
 
-function wholeProcess(): void {
-  const into = join(mkdtempSync(join(tmpdir(), 'crosstree-')), 'papers')
-  const times = Array.from({ length: 3 }, () => processTime([cli, 'all', barque, '--into', into]))
-  say('`all` papers of the barque, whole process', milliseconds(median(times)), '6,000 ms')
+/** What all papers cost, beside pdfkit alone with as many documents, pages and texts, the two in turn. */
+async function wholeProcess(): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), 'crosstree-'))
+  const script = join(import.meta.dirname, 'bare-papers.mjs')
+  const counts = (await countedPapers()).map(String)
+  const { bare, ours, ratio } = bareRatio(
+    3,
+    () => processTime([script, folder, ...counts]),
+    () => processTime([cli, 'all', barque, '--into', join(folder, 'papers')]),
+  )
+  say(`bare pdfkit, ${counts.join(' / ')} documents / pages / texts`, milliseconds(bare), '')
+  say('`all` papers of the barque, whole process', milliseconds(ours), '6,000 ms')
+  say('the same as a multiple of bare pdfkit', ratio.toFixed(1), '')
+}
+
+/** How many documents, pages and texts the papers of the barque are. */
+async function countedPapers(): Promise<readonly number[]> {
+  const { ruler, covers } = await installedFonts()
+  const imprint = { digest: '7Q4K-9MTX', from: 'barque-harrow-tansy.rig', errors: 0 }
+  const drawn = compiledRig('barque-harrow-tansy').value
+  const kinds = new Set(['sail plan', 'pin charts', 'handbooks'] as const)
+  const makers = paperMakers(drawn, { ruler, covers, imprint, paper: 'A4' }, kinds)
+  const documents = makers.flatMap(make => make().value.map(({ document }) => document))
+  const pages = documents.flatMap(document => document.pages)
+  return [documents.length, pages.length, pages.flatMap(page => [...textMarks(page.marks)]).length]
 }
 
 /** How the cost of a check grows with the text: a slope of 1 is linear. */
