@@ -61,6 +61,7 @@ describe('the structure', () => {
       expect(structure).toMatch(new RegExp(`^ +${role}\\b`, 'm'))
     }
     expect(said('pdfinfo', '-struct-text', 'handbook-foremast.pdf')).toContain('Fore royal')
+    expect(said('pdfinfo', '-struct-text', 'rail-FR-P.pdf')).toContain('"FR-P Fore rail')
   })
 })
 

@@ -54,6 +54,24 @@ test('words come out in reading order, each once, halos notwithstanding', async 
   ])
 })
 
+test('words that stand apart are read with a space between, and the pieces of one word without', async () => {
+  const piece = words(fonts, 'Main', { x: 20, y: 20 })
+  const marks = [
+    piece,
+    words(fonts, 'mast', { x: 20 + piece.width, y: 20 }),
+    words(fonts, 'fore', { x: 20, y: 24 }),
+    words(fonts, 'mast', { x: 90, y: 24 }),
+  ]
+  const page = await firstPage(alone(sheetOf({ kind: 'group', tag: { role: 'P' }, marks })))
+  const { fnArray, argsArray } = await page.getOperatorList()
+  const read = fnArray.flatMap((operator, at) =>
+    operator === OPS.showText
+      ? (argsArray[at][0] as { unicode?: string }[]).map(glyph => glyph.unicode ?? '')
+      : [],
+  )
+  expect(read.join('')).toBe('Mainmast fore mast ')
+})
+
 test('links lead to their page, say so, and lie on their words', async () => {
   const pdf = await readPdf(book)
   const [link] = await (await pdf.getPage(1)).getAnnotations()

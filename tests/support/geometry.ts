@@ -68,7 +68,7 @@ function drawnElement({ name, attributes, text }: XmlElement): readonly Drawn[] 
   }
 }
 
-/** What a page of a PDF draws, but for clips, as pdf.js reads its operators. */
+/** What a page of a PDF draws, but for clips and the spaces between words, as pdf.js reads its operators. */
 export async function drawnInPdf(page: PDFPageProxy): Promise<readonly Drawn[]> {
   const { fnArray, argsArray } = await page.getOperatorList()
   const drawn: Drawn[] = []
@@ -91,6 +91,7 @@ export async function drawnInPdf(page: PDFPageProxy): Promise<readonly Drawn[]> 
       state.clips = false
     } else if (operator === OPS.showText) {
       const { words, width } = shown(args[0] as unknown as readonly Shown[], state)
+      if (words === ' ') return
       const from = toPage(apply(state.text, [0, 0]))
       const end = toPage(apply(state.text, [1, 0]))
       const length = Math.hypot(end[0] - from[0], end[1] - from[1])

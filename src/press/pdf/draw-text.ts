@@ -22,7 +22,7 @@ function drawHalo({ pdf, pdfFonts, ink }: Press, { words, type, halo }: TextMark
   pdf.stroke()
 }
 
-function setWords({ pdf, fonts, ink }: Press, mark: TextMark, words: string): void {
+function setWords({ pdf, fonts, runningOn, ink }: Press, mark: TextMark, words: string): void {
   const { face, size, tracking = 0 } = mark.type
   pdf
     .font(face)
@@ -32,15 +32,19 @@ function setWords({ pdf, fonts, ink }: Press, mark: TextMark, words: string): vo
   const hasStandIns = fonts.settable(words, face) !== words
   if (hasStandIns) pdf.markContent('Span', { actual: words })
   // Not by text(), which shapes the words once more to learn where others might follow.
-  pdf._fragment(words, 0, 0, {
-    baseline: 'alphabetic',
-    characterSpacing: round(tracking * size * millimetresPerPoint),
-    features: featuresOf(mark.type),
-    // Known already, and asked for only where words are stretched or underlined.
-    textWidth: mark.width,
-    wordCount: 1,
-  })
+  const set = (some: string, x: number) =>
+    pdf._fragment(some, x, 0, {
+      baseline: 'alphabetic',
+      characterSpacing: round(tracking * size * millimetresPerPoint),
+      features: featuresOf(mark.type),
+      // Known already, and asked for only where words are stretched or underlined.
+      textWidth: mark.width,
+      wordCount: 1,
+    })
+  set(words, 0)
   if (hasStandIns) pdf.endMarkedContent()
+  // Words that stand apart are read as one, unless there is a space between them.
+  if (!words.endsWith(' ') && !runningOn.has(mark)) set(' ', round(mark.width))
 }
 
 // Moves the page to the first letter's origin, turned as the words are.

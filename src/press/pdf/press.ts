@@ -1,4 +1,4 @@
-import type { Point } from '../../sheets/index.ts'
+import type { Point, TextMark } from '../../sheets/index.ts'
 import type { Fonts, PdfFonts } from '../fonts/index.ts'
 import type { Pdf } from './pdfkit.ts'
 import type { Structure } from './structure.ts'
@@ -11,6 +11,8 @@ export interface Press {
   readonly tags: Structure
   /** The name of each page's destination, by the page's id. */
   readonly destinations: ReadonlyMap<string, string>
+  /** Texts of the page that the next follows without a gap. */
+  readonly runningOn: ReadonlySet<TextMark>
   /** The ink as it is printed: that of the paper is left bare. */
   readonly ink: (ink: string) => string
   /** How far the groups around have moved what is drawn, in millimetres. */

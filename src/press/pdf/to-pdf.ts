@@ -9,19 +9,22 @@ import { labelPages } from './page-labels.ts'
 import { pointsPerMillimetre } from './page-scale.ts'
 import type { Pdf } from './pdfkit.ts'
 import type { Press } from './press.ts'
+import { runningOn } from './running-on.ts'
 import { structure } from './structure.ts'
 
 /** A document as a tagged PDF 1.7: its pages in order, its outline, its page labels. */
 export async function toPdf(document: PaperDocument, fonts: Fonts): Promise<Uint8Array> {
   const pdfFonts = await fonts.forPdf()
   const { pdf, bytes } = await openPdf(document, pdfFonts.pack)
-  registerFaces(pdf, pdfFonts.embedded(document.pages.flatMap(page => [...textMarks(page.marks)])))
+  const texts = document.pages.flatMap(page => [...textMarks(page.marks)])
+  registerFaces(pdf, pdfFonts.embedded([...texts, ...texts.map(text => ({ ...text, words: ' ' }))]))
   const tags = structure(pdf)
   const destinations = new Map(document.pages.map((page, index) => [page.id, destinationName(index)]))
   document.pages.forEach((page, index) => {
     addPage(pdf, page)
     pdf.addNamedDestination(destinationName(index), 'Fit')
-    drawPage({ pdf, fonts, pdfFonts, tags, destinations, ink: printInk(page), origin: { x: 0, y: 0 } }, page)
+    const own = { runningOn: runningOn(page.marks), ink: printInk(page), origin: { x: 0, y: 0 } }
+    drawPage({ pdf, fonts, pdfFonts, tags, destinations, ...own }, page)
     tags.pause()
   })
   addOutline(pdf, document.outline)
