@@ -1,4 +1,4 @@
-import type { LineFunction, Rig } from '../../rig/index.ts'
+import { fromMemoryMark, type LineFunction, type Rig } from '../../rig/index.ts'
 import { digestMark } from '../digest-mark.ts'
 import {
   functionInk,
@@ -155,7 +155,11 @@ export function keyOfMarks(rig: Rig, { left, footTop }: ChartLayout, { ruler }: 
     ])
   })
   const after = footTop + 9 + shown.length * 4.5 + 1
-  const notes = ['Solid: more sail.', 'Open or barred: less sail.', 'Black: neither.']
+  const isForeign = rig.lines.some(({ label }) => label.endsWith(fromMemoryMark))
+  const notes = [
+    ...['Solid: more sail.', 'Open or barred: less sail.', 'Black: neither.'],
+    ...(isForeign ? [`${fromMemoryMark} word from memory`] : []),
+  ]
   const legend = after + notes.length * 3.8 + 0.4
   return {
     kind: 'group',

@@ -27,7 +27,7 @@ export interface ListGroup {
   readonly rows: readonly ListRow[]
 }
 
-/** Every rail's list, and last the lines that are belayed nowhere. */
+/** Every rail's list, and last the lines that are lifted, and those belayed nowhere. */
 export function listGroups(rig: Rig): readonly ListGroup[] {
   const beside = outboardRails(rig)
   const groups: ListGroup[] = []
@@ -42,19 +42,24 @@ export function listGroups(rig: Rig): readonly ListGroup[] {
       groups.push(groupOf({ rail, side, places, column, rig }))
   }
   const nowhere = rig.lines.filter(line => line.belay === undefined)
-  if (nowhere.length === 0) return groups
   return [
     ...groups,
-    {
-      rail: undefined,
-      code: '',
-      heading: 'belayed nowhere',
-      mark: '',
-      side: 'starboard',
-      column: 'outer',
-      x: undefined,
-      rows: nowhere.map(orphanRow),
-    },
+    ...groupWithoutRail(
+      'lifted',
+      nowhere.filter(line => line.lifted !== undefined),
+    ),
+    ...groupWithoutRail(
+      'belayed nowhere',
+      nowhere.filter(line => line.lifted === undefined),
+    ),
+  ]
+}
+
+function groupWithoutRail(heading: string, lines: readonly Line[]): readonly ListGroup[] {
+  if (lines.length === 0) return []
+  const rows = lines.map(orphanRow)
+  return [
+    { rail: undefined, code: '', heading, mark: '', side: 'starboard', column: 'outer', x: undefined, rows },
   ]
 }
 
