@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { lineColumn, lineStarts } from '../../src/text/index.ts'
 import { compiledText } from '../support/compiled.ts'
-import { notebookOf } from './notebook.ts'
-import { plants } from './plants.ts'
+import { notebooks } from './notebook.ts'
+import { plants } from './plants/index.ts'
 import { seeded, someOf } from './seeded.ts'
 
 /** Port read for starboard and starboard for port, everywhere but in "port and starboard". */
@@ -37,7 +37,7 @@ const asMirrored = (findings: readonly string[]) =>
 
 const timeout = 60_000
 const seed = 1853
-const books = ['barque-harrow-tansy', 'schooner-pellow-finch'].map(notebookOf)
+const books = notebooks()
 const sided = Object.entries(plants).filter(([name]) => /berth|pair|pin|port/.test(name))
 const cases = sided.flatMap(([name, plant], index) =>
   books.flatMap(book =>

@@ -1,6 +1,6 @@
 import type { Line, Rig, Sail, Spar } from '../../src/rig/index.ts'
 import { lineColumn, lineStarts, type Span } from '../../src/text/index.ts'
-import { compiledText, exampleText } from '../support/compiled.ts'
+import { compiledText, exampleRigs, exampleText } from '../support/compiled.ts'
 
 /** A rig's text, line by line, and the sound rig that it makes. Faults are planted in it by changing single lines. */
 export interface Notebook {
@@ -9,12 +9,17 @@ export interface Notebook {
   readonly rig: Rig
 }
 
-/** A text with one fault in it, and what must be found where: lines count from 1. */
+/** A text with one fault in it, and what must be found where. */
 export interface Planted {
   readonly text: string
-  readonly rule: string
-  readonly line: number
+  /** One of these is enough. */
+  readonly rules: readonly string[]
+  /** On one of these lines, from 1; anywhere where none is told. */
+  readonly lines: readonly number[]
 }
+
+/** A notebook of every example rig. */
+export const notebooks = (): readonly Notebook[] => exampleRigs.map(notebookOf)
 
 export function notebookOf(vessel: string): Notebook {
   const name = `${vessel}.rig`
@@ -25,6 +30,10 @@ export function notebookOf(vessel: string): Notebook {
 /** The text with one line changed. */
 export const withLine = ({ lines }: Notebook, line: number, words: string): string =>
   lines.with(line - 1, words).join('\n')
+
+/** The text with several lines changed. */
+export const withLines = ({ lines }: Notebook, changes: ReadonlyMap<number, string>): string =>
+  lines.map((words, index) => changes.get(index + 1) ?? words).join('\n')
 
 /** The text with a line put in below another. */
 export const withLineBelow = ({ lines }: Notebook, line: number, words: string): string =>
@@ -93,7 +102,7 @@ export function berthsIn(book: Notebook): readonly Berth[] {
 
 /** A berth that a pair has alone on its pin: '  7   topgallant clewline'. */
 export const isAlone = (book: Notebook, { at, words, line }: Berth): boolean =>
-  line.pair && new RegExp(`^ {2}\\d+ +${words}\\s*(#.*)?$`).test(wordsAt(book, at))
+  line.pair && new RegExp(`^ {2}\\d+[a-z]? +${words}\\s*(#.*)?$`).test(wordsAt(book, at))
 
 /** The pin number and the blanks after it. */
-export const pinOf = (words: string): string => /^ {2}\d+ +/.exec(words)?.[0] ?? ''
+export const pinOf = (words: string): string => /^ {2}\d+[a-z]? +/.exec(words)?.[0] ?? ''

@@ -1,0 +1,76 @@
+import type { Sail } from '../../../src/rig/index.ts'
+import { type Notebook, sparsIn, withLine } from '../notebook.ts'
+import { anywhere, edited, has, type Plant, type Plants, saying, square, stayed } from './plant.ts'
+
+const hoisting = (sail: Sail, book: Notebook) => {
+  const yard = sail.kind === 'square' ? book.rig.sparAt.get(sail.yard) : undefined
+  return square()(sail) && has(book, sail, 'halyard') && yard?.mass !== undefined
+}
+const withHalyard = (sail: Sail, book: Notebook) => stayed(sail) && has(book, sail, 'halyard')
+
+/** The rule of `saying` wherever the finding stands. */
+const said =
+  (rule: string, words: string, fits: Parameters<typeof saying>[2]): Plant =>
+  book =>
+    saying(rule, words, fits)(book).map(one => ({ ...one, lines: [] }))
+
+const lateralCentreMoved: Plant = book => {
+  const line = book.lines.findIndex(words => words.startsWith('  lateral centre')) + 1
+  const text = line > 0 ? edited(book, line, /[\d.]+ m (aft|forward)/, '0.50 m aft') : undefined
+  return text ? [anywhere('balance/lead-out-of-range', text)] : []
+}
+
+/** The order of setting the other way about, mast by mast: the aftermost sails first. */
+const setFromAft: Plant = book => {
+  const { rig } = book
+  const isSquare = rig.masts.filter(mast =>
+    rig.sails.some(sail => sail.kind === 'square' && sail.mast === mast.name),
+  )
+  const from = book.lines.findIndex(words => words.startsWith('set '))
+  if (from < 0 || isSquare.length < 2) return []
+  const to = book.lines.findIndex((words, index) => index > from && !words.startsWith('  '))
+  const rank = (name: string) => rig.masts.findIndex(({ name: mast }) => mast === rig.sailAt.get(name)?.mast)
+  const order = rig.order.toSorted((a, b) => rank(b) - rank(a))
+  const lines = book.lines.toSpliced(from, to - from, `set ${order.join('\n  then ')}`)
+  return [anywhere('balance/lead-while-setting', lines.join('\n'))]
+}
+
+const boomTooLong: Plant = book =>
+  sparsIn(book).flatMap(({ thing, entry }) => {
+    const own = book.rig.mastAt.get(thing.mast ?? '')?.foot
+    const next = book.rig.masts.find(({ foot }) => foot && own && foot.x > own.x)?.foot
+    if (thing.kind !== 'boom' || !next) return []
+    const text = edited(book, entry, / to +[\d.]+ m aft/, ` to ${(next.x + 3).toFixed(2)} m aft`)
+    return text ? [anywhere('boom/meets-next-mast', text)] : []
+  })
+
+const oneHandAboard: Plant = book => {
+  const line = book.lines.findIndex(words => /^ {2}hands \d+ in all/.test(words)) + 1
+  const isHeavy = book.rig.spars.some(spar => spar.kind === 'yard' && spar.hoists && spar.mass !== undefined)
+  return line > 0 && isHeavy ? [anywhere('line/hands-short', withLine(book, line, '  hands 1 in all'))] : []
+}
+
+/** A line of the rig judged in a survey, by a page of its own at the foot. */
+const surveyed =
+  (rule: string, judgement: string): Plant =>
+  ({ lines, rig }) =>
+    rig.lines.map(line =>
+      anywhere(
+        rule,
+        [...lines, '', 'survey 14 October 2026, by "the bosun"', `  ${line.words}, ${judgement}`, ''].join(
+          '\n',
+        ),
+      ),
+    )
+
+/** Faults that only figures show, or a survey. */
+export const figures: Plants = {
+  'a halyard of thread': said('line/rope-too-weak', 'halyard 3 mm', hoisting),
+  'a halyard of no known rope': said('line/material-unknown', 'halyard 16 mm moonbeam', withHalyard),
+  'one hand for all her yards': oneHandAboard,
+  'a line condemned': surveyed('line/condemned', 'condemned, "rotten"'),
+  'a survey past its day': surveyed('line/survey-overdue', 'worn, due 1 November 2026'),
+  'a lateral centre far forward': lateralCentreMoved,
+  'sail set from aft': setFromAft,
+  'a boom as long as to the next mast': boomTooLong,
+}
