@@ -112,21 +112,25 @@ const wordEnds = "(?![\\p{L}\\p{M}\\p{N}'’])"
 /** '14 in all' and '5 in a watch' count; they are no inches. */
 const notCounted = `(?!${blank}+(?:all|an?|the|each|every)(?![\\p{L}\\p{N}-]))`
 
-/** A unit as a pattern: words must end where they end, and quotation marks must touch their number to mean feet or inches. */
-function spelled(spelling: string): string {
-  if (/^['"’”]$/.test(spelling)) return spelling
-  if (/^\P{L}/u.test(spelling)) return `${blank}?${spelling}`
-  const word = `${blank}*${spelling.replace(' ', `${blank}+`)}${wordEnds}`
-  return spelling === 'in' ? `${word}${notCounted}` : word
+/** Any of these units as a pattern: words must end where they end, and quotation marks must touch their number to mean feet or inches. */
+function anyOf(spellings: readonly string[]): string {
+  const words = spellings.filter(isWord).map(spelling => {
+    const word = spelling.replace(' ', `${blank}+`)
+    return spelling === 'in' ? `${word}${notCounted}` : word
+  })
+  const marks = spellings
+    .filter(spelling => !isWord(spelling))
+    .map(mark => (/^['"’”]$/.test(mark) ? mark : `${blank}?${mark}`))
+  // How a word ends is said once for all: it is long, and compiling it for each took a third of reading a rig.
+  return [`${blank}*(?:${words.join('|')})${wordEnds}`, ...marks].join('|')
 }
-const anyUnit = unitSpellings.map(spelled).join('|')
+const isWord = (spelling: string) => /^\p{L}/u.test(spelling)
+
 /** Every way of writing one unit, as a pattern. */
 const spelledAs = (symbol: string) =>
-  unitSpellings
-    .filter(spelling => unitOf(spelling)?.symbol === symbol)
-    .map(spelled)
-    .join('|')
+  anyOf(unitSpellings.filter(spelling => unitOf(spelling)?.symbol === symbol))
 const figure = new RegExp(
-  `(${number})(${spelledAs('ft')})${blank}*(${number})(${spelledAs('in')})` + `|(${number})(${anyUnit})?`,
+  `(${number})(${spelledAs('ft')})${blank}*(${number})(${spelledAs('in')})` +
+    `|(${number})(${anyOf(unitSpellings)})?`,
   'uy',
 )

@@ -59,18 +59,26 @@ const angled = /[^»\r\n]*»?/y
 export function matchProse(opening: ProseWord): Matcher {
   const phrase = opening === 'when' || opening === 'free for'
   const words = opening.replace(' ', '[ \\t\\u00a0]+')
-  const opens = new RegExp(`${words}(?![\\p{L}\\p{M}\\p{N}'’_./-])[ \\t\\u00a0]*`, 'iuy')
+  const opens = new RegExp(words, 'iy')
   const rest = phrase ? /(?:[^\r\n,#]|(?<=\S)#)*/y : /(?:[^\r\n#]|(?<=\S)#)*/y
   return (text, offset) => {
     opens.lastIndex = offset
     if (!opens.test(text)) return null
-    const start = opens.lastIndex
+    wordGoesOn.lastIndex = opens.lastIndex
+    if (wordGoesOn.test(text)) return null
+    blanks.lastIndex = opens.lastIndex
+    blanks.test(text)
+    const start = blanks.lastIndex
     rest.lastIndex = start
     const bare = (rest.exec(text)?.[0] ?? '').trimEnd()
     const said: SaidWords = { text: plainly(bare), start, end: start + bare.length, closed: true }
     return withPayload(text.slice(offset, bare === '' ? start : said.end), said)
   }
 }
+
+// Apart from the words themselves: letters of any script, looked for in either case, take V8 long to compile.
+const wordGoesOn = /[\p{L}\p{M}\p{N}'’_./-]/uy
+const blanks = /[ \t\u00a0]*/y
 
 /** One character that means nothing in the language. */
 export const matchOddMark: Matcher = (text, offset) => [String.fromCodePoint(text.codePointAt(offset) ?? 0)]
