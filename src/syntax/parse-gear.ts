@@ -2,7 +2,7 @@ import type { IToken } from 'chevrotain'
 import { ClausesParser } from './parse-clauses.ts'
 import { lengthOnly, part, whole } from './parse-parts.ts'
 import { error, tokenSpan } from './said.ts'
-import { prose, said } from './tokens.ts'
+import { prose, said, Word } from './tokens.ts'
 import type * as tree from './tree.ts'
 
 type Clause = tree.Clause | undefined
@@ -72,11 +72,12 @@ export abstract class GearParser extends ClausesParser {
     return this.ACTION(() => ({ kind: 'rove', parts, span: this.since(first) }))
   })
 
-  /** A tackle's name; 'single' is one too, although it is a small word. */
+  /** A tackle's name, 'single' too although it is a small word, and which way it is rove: 'luff to advantage'. */
   purchase = this.RULE(
     'purchase',
-    () =>
-      this.OR([
+    () => {
+      const first = this.LA(1)
+      const name = this.OR([
         { ALT: () => this.SUBRULE(this.name) },
         {
           ALT: () => {
@@ -84,7 +85,16 @@ export abstract class GearParser extends ClausesParser {
             return this.ACTION(() => this.nameOf(single, single))
           },
         },
-      ]),
+      ])
+      const way = this.OPTION({
+        GATE: () => /^(dis)?advantage$/i.test(this.LA(2).image),
+        DEF: () => {
+          this.CONSUME(said.to)
+          return this.CONSUME(Word)
+        },
+      })
+      return this.ACTION(() => (way ? this.nameOf(first, way) : name))
+    },
     part,
   )
 

@@ -6,10 +6,11 @@ import { difference, isMet, type PublishedRow, type Topic } from './row.ts'
 import { runningRigging } from './running-rigging.ts'
 import { sails } from './sails.ts'
 import { spars, weights } from './spars.ts'
+import { stability } from './stability.ts'
 import { tackles } from './tackles.ts'
 import { winds } from './winds.ts'
 
-const topics: readonly Topic[] = [tackles, ropes, runningRigging, sails, spars, weights, winds]
+const topics: readonly Topic[] = [tackles, ropes, runningRigging, sails, spars, weights, winds, stability]
 
 describe.each(topics)('$title', ({ rows }) => {
   test.each(rows.map(row => [nameOf(row), row] as const))('%s', (_name, row) => {
