@@ -5,7 +5,7 @@ import { deckChart } from '../../src/sheets/deck-chart/index.ts'
 import { labelBoxesMeet } from '../../src/sheets/label-box.ts'
 import { sailPlan } from '../../src/sheets/sail-plan/index.ts'
 import { overlaps } from '../sheets/boxes.ts'
-import { boxOf, groupsOf, textsOf } from '../sheets/plan-marks.ts'
+import { allMarks, boxOf, groupsOf, textsOf } from '../sheets/plan-marks.ts'
 import { compiledRig, compiledText } from '../support/compiled.ts'
 import { installedFonts } from '../support/fonts.ts'
 
@@ -131,6 +131,24 @@ describe('the cutter', () => {
     expect(rig.sailAt.get('mainsail')?.shackled).toEqual([{ part: 'luff', by: 'hooped', to: 'mast' }])
     expect(rig.sailAt.get('topsail')).toMatchObject({ on: ['topmast'], mast: 'mast' })
   })
+})
+
+test('the sail plan shows her hoops, and a fid hole for each reef of her bowsprit', () => {
+  const { rig, figures } = compiledRig('cutter-morrow-pipit').value
+  const imprint = { digest: '7Q4K-9MTX', from: 'cutter.rig', errors: 0 }
+  const without = {
+    ...rig,
+    sails: rig.sails.map(sail => ({ ...sail, shackled: [] })),
+    spars: rig.spars.map(spar => (spar.kind === 'bowsprit' ? { ...spar, reefs: [] } : spar)),
+    sparAt: rig.sparAt,
+  }
+  const marks = (of: typeof rig) =>
+    allMarks(sailPlan(of, figures, { ruler, paper: 'A4', imprint }).value.marks).map(({ mark }) => mark.kind)
+  const [more, less] = [marks(rig), marks(without)]
+  const count = (kinds: readonly string[], kind: string) => kinds.filter(one => one === kind).length
+  expect(count(more, 'circle') - count(less, 'circle')).toBe(2)
+  // Luffs of 5.85 m and 8.60 m with a hoop at each 0.9 m between their ends: 5 and 8.
+  expect(count(more, 'line') - count(less, 'line')).toBe(13)
 })
 
 describe('the ketch', () => {

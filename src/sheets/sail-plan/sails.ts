@@ -2,6 +2,7 @@ import { dash, ink, weight } from '../ink.ts'
 import type { Mark, Pen } from '../sheet.ts'
 import { seams, tabling } from './cloths.ts'
 import { foreAndAftGround, squareGround } from './ground.ts'
+import { hoops } from './hoops.ts'
 import { reefBand } from './reef-band.ts'
 import type { SailShape } from './sail-shape.ts'
 import { addressOf, disc } from './strokes.ts'
@@ -32,6 +33,7 @@ export function sailMarks(drawn: SailShape, view: View): Mark {
         fill: isSquare ? squareGround : foreAndAftGround,
         pen: rope,
       },
+      ...hoops(drawn, view),
       ...seams(drawn, view),
       ...tabling(drawn),
       ...sail.reefs.slice(0, 6).flatMap(reef => reefBand(reef, drawn, view)),

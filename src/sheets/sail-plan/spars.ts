@@ -11,7 +11,7 @@ export function sparMarks(spar: Spar, view: View): readonly Mark[] {
   const shape = sparShape(spar, view)
   if (!shape) return []
   const body = figure(shape.outline, { ink: ink.paper }, sparPen(spar))
-  const fittings = spar.kind === 'yard' ? slings(shape) : boomFittings(spar.kind, shape)
+  const fittings = spar.kind === 'yard' ? slings(shape) : boomFittings(spar, shape)
   return [thing(addressOf('spar', spar.name), spar.label, [body, ...fittings])]
 }
 
@@ -38,16 +38,21 @@ function slings({ axis, thickness }: SparShape): readonly Mark[] {
 }
 
 function boomFittings(
-  kind: Exclude<Spar['kind'], 'yard'>,
+  spar: Exclude<Spar, { kind: 'yard' }>,
   { axis, thickness, outline }: SparShape,
 ): readonly Mark[] {
-  switch (kind) {
+  switch (spar.kind) {
     case 'boom':
     case 'gaff':
       return [disc(axis[0], Math.max(0.4, 0.42 * thickness), { ink: ink.ink })]
     case 'bowsprit':
-      // Bands where the heel is held and where the stays set up.
-      return [0.45, 0.72].flatMap(share => bandAcross(axis, outline, share))
+      // Bands where the heel is held and where the stays set up; a fid hole for each reef.
+      return [
+        ...[0.45, 0.72].flatMap(share => bandAcross(axis, outline, share)),
+        ...(spar.length === undefined ? [] : spar.reefs.slice(0, 6)).map(reef =>
+          disc(between(axis[0], axis[1], Math.min(1, reef / (spar.length ?? reef))), 0.3, { ink: ink.ink }),
+        ),
+      ]
     case 'slung yard':
     case 'spar':
     case 'studdingsail boom':
