@@ -6,6 +6,7 @@ import { type LoadFigures, loadFigures, type SailLoad, sailLoads } from './load/
 import { once } from './once.ts'
 import { balanceOf, type Lead, type SailFigures, sailFigures } from './sails/index.ts'
 import { sparMass } from './spars/index.ts'
+import { type StabilityFigures, stabilityOf } from './stability/index.ts'
 
 /** Everything reckoned of a rig: each figure known, or unknown with its reason. What costs more is reckoned when asked. */
 export interface Figures {
@@ -27,6 +28,7 @@ export interface Figures {
   readonly leads: () => ReadonlyMap<string, LeadFigures>
   /** Where leads come too near to each other, to standing rigging or to what stands on deck. */
   readonly fouls: () => Fouls
+  readonly stability: () => StabilityFigures
   readonly loads: () => ReadonlyMap<string, LoadFigures>
 }
 
@@ -52,6 +54,7 @@ export function reckon(rig: Rig, assumptions: Assumptions = usual): Figures {
     spars: once(() => new Map(rig.spars.map(spar => [spar.name, sparMass(spar, assumptions.timber)]))),
     leads,
     fouls: once(() => foulsOf(rig)),
+    stability: once(() => stabilityOf(rig, { total: all.area, centreOfEffort: all.centreOfEffort })),
     loads: once(() => loadFigures(rig, { sails: loadsOfSails(), leads: leads(), assumptions })),
   }
 }

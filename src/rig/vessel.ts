@@ -1,4 +1,4 @@
-import type { Kilograms, Metres, Point3 } from '../measure/index.ts'
+import type { Kilograms, Metres, Point3, Radians } from '../measure/index.ts'
 import type { Span } from '../text/index.ts'
 
 /** The vessel as a whole: what stands in the title block. Facts the text leaves out are undefined. */
@@ -16,6 +16,7 @@ export interface Vessel {
   /** Centre of lateral resistance; y is 0. */
   readonly lateralCentre: Point3 | undefined
   readonly metacentricHeight: Metres | undefined
+  readonly stability: Stability
   /** Heights of the named decks above the waterline, in the order of the text. */
   readonly decks: readonly { readonly name: string; readonly height: Metres }[]
   readonly handsInAll: number | undefined
@@ -26,6 +27,16 @@ export interface Vessel {
   readonly rights: string | undefined
   readonly credits: readonly string[]
   readonly span: Span
+}
+
+/** What her stability papers say; each is undefined, and the arms are empty, where the text is silent. */
+export interface Stability {
+  /** Righting arms in the order of the text. */
+  readonly rightingArms: readonly { readonly angle: Radians; readonly arm: Metres }[]
+  /** The heel that puts the deck's edge under, and the one that lets water below. */
+  readonly deckEdge: Radians | undefined
+  readonly downflooding: Radians | undefined
+  readonly waters: 'exposed' | 'partially protected' | 'protected' | undefined
 }
 
 /** Which edition of the rig the papers show. The date is the text's, never the clock's. */

@@ -1,7 +1,7 @@
-import { kilograms, metres, point3 } from '../../measure/index.ts'
+import { kilograms, metres, point3, radians } from '../../measure/index.ts'
 import { type Clause, nameKey, type Page, type Statement } from '../../syntax/index.ts'
 import type { Span } from '../../text/index.ts'
-import type { Revision, Vessel } from '../vessel.ts'
+import type { Revision, Stability, Vessel } from '../vessel.ts'
 import { clause, clausesOf } from './clauses.ts'
 import { coordinates } from './place.ts'
 import { finding, type Say, unknownName } from './say.ts'
@@ -18,6 +18,12 @@ const lengths = {
 const otherFacts = [
   'displaces',
   'lateral centre',
+  'righting arm',
+  'deck edge',
+  'downflooding',
+  'exposed waters',
+  'partially protected waters',
+  'protected waters',
   'hands',
   'measure',
   'revision',
@@ -63,6 +69,22 @@ function learn(vessel: Draft, fact: Statement, say: Say): void {
       if (x !== undefined && z !== undefined) vessel.lateralCentre = point3(x, 0, z)
       return
     }
+    case 'righting arm':
+      vessel.stability = { ...vessel.stability, rightingArms: rightingArmsOf(fact) }
+      return
+    case 'deck edge':
+    case 'downflooding': {
+      const angle = measured === undefined ? undefined : radians(measured)
+      vessel.stability = { ...vessel.stability, [key === 'downflooding' ? key : 'deckEdge']: angle }
+      return
+    }
+    case 'exposed waters':
+    case 'partially protected waters':
+    case 'protected waters': {
+      const waters = key.replace(/ waters$/, '') as Stability['waters']
+      vessel.stability = { ...vessel.stability, waters }
+      return
+    }
     case 'hands':
       for (const { count, in: of } of clausesOf(fact, 'muster')) {
         if (nameKey(of.words) === 'all') vessel.handsInAll = count.value
@@ -84,6 +106,16 @@ function learn(vessel: Draft, fact: Statement, say: Say): void {
     default:
       learnOther(vessel, fact, key, say)
   }
+}
+
+/** 'righting arm 10 deg 0.18 m, 20 deg 0.35 m': an arm behind each angle. */
+function rightingArmsOf(fact: Statement): Stability['rightingArms'] {
+  const measures = clausesOf(fact, 'measure').map(({ measure }) => measure)
+  return measures.flatMap((measure, i) => {
+    const arm = measures[i + 1]
+    if (measure.dimension !== 'angle' || arm?.dimension !== 'length') return []
+    return [{ angle: radians(measure.value), arm: metres(arm.value) }]
+  })
 }
 
 /** A deck's height, or a bare name: what rig she has. */
@@ -119,6 +151,7 @@ const unnamed = (span: Span): Draft => ({
   displacement: undefined,
   lateralCentre: undefined,
   metacentricHeight: undefined,
+  stability: { rightingArms: [], deckEdge: undefined, downflooding: undefined, waters: undefined },
   decks: [],
   handsInAll: undefined,
   handsInWatch: undefined,
