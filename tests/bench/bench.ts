@@ -11,6 +11,7 @@ import { installedFonts } from '../support/fonts.ts'
 import { bundleStages, stagesOf } from './bundled.ts'
 import { longText } from './long-text.ts'
 import { bareRatio, median, milliseconds, slopeOf, timed, worked } from './measure.ts'
+import { reckoningRows } from './reckoning.ts'
 
 const root = join(import.meta.dirname, '../..')
 const cli = join(root, 'dist', 'cli.js')
@@ -20,7 +21,7 @@ const say = (...cells: readonly string[]) => process.stdout.write(`| ${cells.joi
 if (!existsSync(cli)) throw new Error('dist/cli.js is missing: run "npm run build" first.')
 
 const bundle = await bundleStages()
-const { buildRig, compile, foulsOf, gather } = stagesOf(bundle)
+const { buildRig, compile, foulsOf, gather, reckon, reckoningRecord } = stagesOf(bundle)
 
 say('what', 'figure', 'wanted')
 say('---', '---', '---')
@@ -29,6 +30,7 @@ warm()
 await wholeProcess()
 growth()
 fouls()
+for (const row of reckoningRows({ reckon, reckoningRecord })) say(...row)
 
 /** A command run to its end, in milliseconds; a run that fails measures nothing. */
 function processTime(args: readonly string[]): number {
