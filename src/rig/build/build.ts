@@ -9,6 +9,7 @@ import { buildAllowances } from './allowance.ts'
 import { belayAll } from './belay.ts'
 import { buildBlocks } from './block.ts'
 import { buildDeckThings } from './deck.ts'
+import { judgeEditions } from './edition.ts'
 import { buildEvolution, sailAbove } from './evolution.ts'
 import { buildGears } from './gears.ts'
 import { buildHull } from './hull.ts'
@@ -54,6 +55,7 @@ export function buildRig(pages: readonly Page[], sources: readonly Source[]): Fo
     pages.flatMap(page => page.block),
     say,
   )
+  judgeEditions(pages, say)
   return { value: assemble(pages, sources, say), findings }
 }
 
