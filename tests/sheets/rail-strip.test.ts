@@ -98,6 +98,15 @@ describe('how a rail is faced', () => {
 })
 
 describe('what a strip says', () => {
+  test('wide columns break words no more than their rows want', () => {
+    const { rig } = compiledRig('schooner-pellow-finch').value
+    const rail = rig.railAt.get('FR-P') ?? fail('FR-P')
+    const said = railStrips(rig, rail, setting('A4')).value.flatMap(words)
+    expect(said.filter(word => word === 'hoists').length).toBe(3)
+    expect(said.filter(word => word === 'the yard').length).toBe(5)
+    expect(said).not.toContain('the')
+  })
+
   test('sails stand over the pins they own, and a lone pin carries its whole name', () => {
     expect(words(strip('FR-S'))).toEqual(
       expect.arrayContaining([

@@ -126,11 +126,23 @@ function fullestCells(line: Wordings, { rowsTop, rows }: Heights, ruler: Ruler):
     const { lines, type } = wordings.at(-1) ?? wordings[0]
     return { lines: lines.map(words => cutTo(room, words, type, ruler)), type }
   }
+  const inFew = (wordings: readonly [Cell, ...Cell[]], height: number) =>
+    inFewLines(fullest(wordings, height), height - rowPad.foot - rowPad.head, ruler)
   return {
-    name: fullest(line.name, rows[0] - rowsTop),
-    does: fullest(line.does, rows[1] - rows[0]),
+    name: inFew(line.name, rows[0] - rowsTop),
+    does: inFew(line.does, rows[1] - rows[0]),
     ease: fullest(line.ease, rows[2] - rows[1]),
   }
+}
+
+/** Words broken into as few lines as the row's height allows, two at the least: they were tried in as many as go side by side. */
+function inFewLines(cell: Cell, room: number, ruler: Ruler): Cell {
+  const words = cell.lines.join(' ')
+  for (let most = 2; most < cell.lines.length; most += 1) {
+    const lines = narrowest(words, most, cell.type, ruler)
+    if (widthOf(lines, cell.type, ruler) <= room) return { ...cell, lines }
+  }
+  return cell
 }
 
 function rowFeet(needs: Needs, room: number, { footRule }: StripFrame): [number, number, number] {
