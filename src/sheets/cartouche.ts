@@ -1,10 +1,10 @@
-import { fitted } from './book/flow.ts'
-import { tagged } from './book/tagged.ts'
+import { fitted } from './flow.ts'
 import { ink, weight } from './ink.ts'
 import { lettered } from './lettered.ts'
 import type { Rect } from './plane.ts'
 import { plateType } from './plate-type.ts'
 import type { Mark, Point } from './sheet.ts'
+import { tagged } from './tagged.ts'
 import type { Ruler, Typeface } from './typeface.ts'
 
 /** What a plate's cartouche says, from the vessel's name down. */

@@ -24,3 +24,6 @@ export const weight = { a: 0.13, b: 0.18, c: 0.25, d: 0.35, e: 0.5, f: 0.7 } as 
 
 /** The only dashes: what is drawn by rule, what lies behind, what is conjectural. */
 export const dash = { byRule: [1.6, 0.55], hidden: [0.35, 0.55], conjectural: [3, 1] } as const
+
+/** Of running text, unless another is said. */
+export const black = '#000000'

@@ -1,9 +1,9 @@
-import { tagged } from './book/tagged.ts'
 import { ink, weight } from './ink.ts'
 import { lettered } from './lettered.ts'
 import { type Rect, rect } from './plane.ts'
 import { plateType } from './plate-type.ts'
 import type { Mark, Point } from './sheet.ts'
+import { tagged } from './tagged.ts'
 import type { Ruler } from './typeface.ts'
 
 /** One thing the key explains: a sample drawn in a small box, and what it stands for. */

@@ -1,10 +1,10 @@
 import type { Line, Rig } from '../../rig/index.ts'
+import type { DrawnPiece } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { tagged } from '../tagged.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
-import type { DrawnPiece } from './flow.ts'
 import { type SideMark, sideMark, sideMarkWidth } from './side-mark.ts'
-import { tagged } from './tagged.ts'
 import { black } from './type.ts'
 
 /** Where a line, or both of a pair, are made fast, as the book writes it: rail, sides within, pin. */

@@ -1,16 +1,16 @@
 import type { Sail } from '../../rig/index.ts'
+import { fitted, flow, setLines, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { artifact, columnHead, figure, tagged } from '../tagged.ts'
 import { answerBox, boxHeight } from './answer-boxes.ts'
 import { type Bracket, brackets } from './answer-brackets.ts'
 import { type AnswerGraph, type AnswerNode, answerGraph, type Join } from './answer-graph.ts'
 import { type AnswerLayout, answerLayout, gap, type Placed, stretchesOf } from './answer-layout.ts'
 import type { Book } from './book.ts'
-import { fitted, flow, setLines, words } from './flow.ts'
 import { listed, lowered } from './order-names.ts'
 import { live } from './page.ts'
 import { level } from './page-parts.ts'
-import { artifact, columnHead, figure, tagged } from './tagged.ts'
 import { black, rule, type } from './type.ts'
 
 /** One sail's boxes and joins, once it knows where its upper edge is. */

@@ -1,14 +1,14 @@
 import type { Line } from '../../rig/index.ts'
+import { fitted } from '../flow.ts'
 import { functionMark } from '../function-mark.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
+import { artifact, tagged } from '../tagged.ts'
 import type { Typeface } from '../typeface.ts'
 import { addressesOf, addressMarks, addressWidth, addressWords } from './address.ts'
 import type { AnswerNode } from './answer-graph.ts'
 import type { Book } from './book.ts'
-import { fitted } from './flow.ts'
 import { briefStation, lowered } from './order-names.ts'
-import { artifact, tagged } from './tagged.ts'
 import { black, rule } from './type.ts'
 
 export const boxHeight = 4.6

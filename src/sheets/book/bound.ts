@@ -1,8 +1,8 @@
 import type { Sheet } from '../sheet.ts'
+import { pageId } from '../tagged.ts'
 import type { Book } from './book.ts'
 import { runningFoot, runningHead } from './furniture.ts'
 import { formats, leafOf, liveLeft, type PageBody } from './page.ts'
-import { pageId } from './tagged.ts'
 
 /** A page body on its paper, with head and foot, once its number is known. */
 export function bound(body: PageBody, page: number, of: number, book: Book): Sheet {

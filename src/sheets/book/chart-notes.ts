@@ -1,13 +1,13 @@
 import type { Place } from '../../rig/index.ts'
+import { type Piece, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { columnHead, rowHead, tagged } from '../tagged.ts'
 import type { Ruler } from '../typeface.ts'
 import type { Book } from './book.ts'
 import type { Room } from './chart-layout.ts'
-import { type Piece, words } from './flow.ts'
 import { level, paragraph, upright } from './page-parts.ts'
 import type { Tier } from './rail-tiers.ts'
-import { columnHead, rowHead, tagged } from './tagged.ts'
 import { black, rule, type, white } from './type.ts'
 
 /** The days on which a blank is filled again: gaps that grow. */

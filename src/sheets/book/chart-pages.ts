@@ -1,6 +1,8 @@
 import type { Finding, Found } from '../../findings/index.ts'
 import type { Place } from '../../rig/index.ts'
+import { fitted, words } from '../flow.ts'
 import type { Mark } from '../sheet.ts'
+import { artifact, figure } from '../tagged.ts'
 import type { Book } from './book.ts'
 import {
   type ChartSide,
@@ -12,7 +14,6 @@ import {
   tierRule,
 } from './chart-layout.ts'
 import { chartLegend, likenessNote, scoreLine, scoreTable } from './chart-notes.ts'
-import { fitted, words } from './flow.ts'
 import { live, type PageBody } from './page.ts'
 import { lineKey, pageKey, railKey } from './page-key.ts'
 import { level, pageTitle, paragraph } from './page-parts.ts'
@@ -20,7 +21,6 @@ import type { PinName } from './pin-name.ts'
 import { blankRail, keyRail } from './rail-drawing.ts'
 import { chartOpenings, pageSide, type Tier } from './rail-tiers.ts'
 import { sideMark } from './side-mark.ts'
-import { artifact, figure } from './tagged.ts'
 import { rule, type } from './type.ts'
 
 /**

@@ -1,15 +1,15 @@
 import type { Finding, Found } from '../../findings/index.ts'
+import { fitted, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import { narrowest } from '../narrow.ts'
 import type { Mark } from '../sheet.ts'
+import { artifact, figure, tagged } from '../tagged.ts'
 import type { Book } from './book.ts'
 import { editionParts, unsoundWords } from './edition.ts'
-import { fitted, words } from './flow.ts'
 import { live, type PageBody } from './page.ts'
 import { pageKey } from './page-key.ts'
 import { box, level, paragraph } from './page-parts.ts'
 import { shipOutline } from './ship-outline.ts'
-import { artifact, figure, tagged } from './tagged.ts'
 import { black, points, rule, type, white } from './type.ts'
 
 const waterline = 159

@@ -4,11 +4,11 @@ import { lettered } from '../lettered.ts'
 import { boundsOf, grown, type Rect, rectsMeet } from '../plane.ts'
 import { middleOf } from '../rail-view.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { figure } from '../tagged.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
 import type { Book } from './book.ts'
 import type { GlanceSection } from './glance-page.ts'
 import { live } from './page.ts'
-import { figure } from './tagged.ts'
 import { black, points, rule, type, white } from './type.ts'
 
 type Place = (x: number, y: number) => Point

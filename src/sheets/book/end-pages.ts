@@ -1,13 +1,13 @@
 import type { Found } from '../../findings/index.ts'
+import { fitted, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
+import { columnHead, rowHead, tagged } from '../tagged.ts'
 import type { Book } from './book.ts'
 import { editionParts, unsoundWords } from './edition.ts'
-import { fitted, words } from './flow.ts'
 import { live, type PageBody } from './page.ts'
 import { pageKey } from './page-key.ts'
 import { level, pageTitle, paragraph, sectionHead, subtitle } from './page-parts.ts'
-import { columnHead, rowHead, tagged } from './tagged.ts'
 import { black, rule, type } from './type.ts'
 
 /** A page of ruled lines, where a book needs one to come out even. */

@@ -1,10 +1,10 @@
+import { type Block, flow, setLines, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
+import { tagged } from '../tagged.ts'
 import type { Book } from './book.ts'
-import { type Block, flow, setLines, words } from './flow.ts'
 import { columnAt, grid, live } from './page.ts'
 import { level } from './page-parts.ts'
-import { tagged } from './tagged.ts'
 import { black, rule, type } from './type.ts'
 
 /** Six counts of a station, each reckoned from the rig; what the text does not say has a dash. */

@@ -2,12 +2,12 @@ import type { Place } from '../../rig/index.ts'
 import { lettered } from '../lettered.ts'
 import { railView } from '../rail-view.ts'
 import type { Mark } from '../sheet.ts'
+import { figure } from '../tagged.ts'
 import type { Book } from './book.ts'
 import { stripLegend } from './chart-notes.ts'
 import type { GlancePart, GlanceSection } from './glance-page.ts'
 import { live } from './page.ts'
 import { upright } from './page-parts.ts'
-import { figure } from './tagged.ts'
 import { black, rule, type, white } from './type.ts'
 
 interface Strip {

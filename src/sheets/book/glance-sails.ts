@@ -1,15 +1,15 @@
 import type { Order } from '../../evolve/index.ts'
 import type { Sail } from '../../rig/index.ts'
+import { fitted, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
+import { columnHead, linkTo, rowHead, tagged } from '../tagged.ts'
 import type { Typeface } from '../typeface.ts'
 import type { Book } from './book.ts'
-import { fitted, words } from './flow.ts'
 import type { GlancePart, GlanceSection } from './glance-page.ts'
 import { live } from './page.ts'
 import { orderKey } from './page-key.ts'
 import { level, paragraph } from './page-parts.ts'
-import { columnHead, linkTo, rowHead, tagged } from './tagged.ts'
 import { black, rule, type } from './type.ts'
 
 const columns = [

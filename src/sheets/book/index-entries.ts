@@ -1,12 +1,12 @@
+import { flow, type Piece, setLines, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
+import { linkTo, rowHead, tagged } from '../tagged.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
 import { addressPiece, addressWidth } from './address.ts'
 import type { Book } from './book.ts'
-import { flow, type Piece, setLines, words } from './flow.ts'
 import type { Entry } from './index-columns.ts'
 import { type NameRow, nameRows, type PinRow, pinRows } from './index-rows.ts'
-import { linkTo, rowHead, tagged } from './tagged.ts'
 import { black, leading, type } from './type.ts'
 
 // Room for a page number of two figures, or of three at a pinch, and before an address.

@@ -1,5 +1,6 @@
 import type { Found } from '../../findings/index.ts'
 import type { Mark } from '../sheet.ts'
+import { tagged } from '../tagged.ts'
 import type { Ruler } from '../typeface.ts'
 import type { Book } from './book.ts'
 import { type Column, type Entry, inColumns } from './index-columns.ts'
@@ -7,7 +8,6 @@ import { nameEntries, pinEntries } from './index-entries.ts'
 import { live, type PageBody } from './page.ts'
 import { pageKey } from './page-key.ts'
 import { continuedTitle, pageTitle, sectionHead } from './page-parts.ts'
-import { tagged } from './tagged.ts'
 
 /** The index by name and by pin: the table equal to every chart of the book. */
 export function indexPages(book: Book): Found<readonly PageBody[]> {

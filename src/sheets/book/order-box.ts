@@ -1,8 +1,8 @@
+import type { Block } from '../flow.ts'
 import type { Mark } from '../sheet.ts'
-import type { Block } from './flow.ts'
+import { tagged } from '../tagged.ts'
 import { type Warning, warningLeading, warningMeasure } from './order-cautions.ts'
 import { across, type OrderSetting } from './order-layout.ts'
-import { tagged } from './tagged.ts'
 import { black, rule } from './type.ts'
 
 const box = { text: 12.4, between: 3.2 } as const

@@ -1,10 +1,10 @@
 import { cautionAt, type OrderPhase } from '../../evolve/index.ts'
+import { atMost, flow, setLines, words } from '../flow.ts'
 import type { Mark } from '../sheet.ts'
+import { tagged } from '../tagged.ts'
 import { numberedCaution, numberedCautionWidth } from './caution-mark.ts'
-import { atMost, flow, setLines, words } from './flow.ts'
 import type { OrderSetting } from './order-layout.ts'
 import { curled } from './order-names.ts'
-import { tagged } from './tagged.ts'
 import { type } from './type.ts'
 
 /** A caution, or what the text says to mind, from the left end of its first baseline. */

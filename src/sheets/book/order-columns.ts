@@ -1,10 +1,10 @@
 import type { OrderPhase } from '../../evolve/index.ts'
-import { atMost, type Block, flow, setLines, words } from './flow.ts'
+import { atMost, type Block, flow, setLines, words } from '../flow.ts'
+import { tagged } from '../tagged.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { entriesSet, type ListColumn, lineList } from './order-lines.ts'
 import { remarksOf } from './order-remarks.ts'
 import { upright } from './page-parts.ts'
-import { tagged } from './tagged.ts'
 import { rule, type } from './type.ts'
 
 const haulColumn: ListColumn = {

@@ -1,6 +1,6 @@
 import type { Order } from '../../evolve/index.ts'
+import { type Block, words } from '../flow.ts'
 import type { Book } from './book.ts'
-import { type Block, words } from './flow.ts'
 import { orderHead } from './order-head.ts'
 import { condensedPaces, type OrderSetting, paces } from './order-layout.ts'
 import { curled } from './order-names.ts'

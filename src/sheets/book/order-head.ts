@@ -1,14 +1,14 @@
 import type { Order } from '../../evolve/index.ts'
+import type { Block } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { artifact } from '../tagged.ts'
 import { capHeight, type Ruler } from '../typeface.ts'
 import { actionBlock, actionMark } from './action-mark.ts'
-import type { Block } from './flow.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { pageTitle, paragraph } from './page-parts.ts'
 import { briefStateWords, stateWords } from './state-words.ts'
 import { tackKey } from './tack-key.ts'
-import { artifact } from './tagged.ts'
 import { black, type, white } from './type.ts'
 
 /**

@@ -1,13 +1,13 @@
 import type { OrderRow } from '../../evolve/index.ts'
 import type { Act } from '../../rig/index.ts'
+import { atMost, type Block, flow, type Piece, setLines, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { artifact, tagged } from '../tagged.ts'
 import { actionMark, actWord } from './action-mark.ts'
 import { addressMarks, addressWidth, addressWords } from './address.ts'
-import { atMost, type Block, flow, type Piece, setLines, words } from './flow.ts'
 import { type Entry, entriesJoined, entriesOf } from './order-entry.ts'
 import type { OrderSetting } from './order-layout.ts'
-import { artifact, tagged } from './tagged.ts'
 import { black, type } from './type.ts'
 
 /** Where one list of lines stands across the page. */

@@ -1,13 +1,13 @@
 import type { OrderPhase } from '../../evolve/index.ts'
+import { atMost, type Block, flow, setLines, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
-import { atMost, type Block, flow, setLines, words } from './flow.ts'
+import { tagged } from '../tagged.ts'
 import { cautionBox, unboxed } from './order-box.ts'
 import { cautionsOf, mindsOf, type Warning } from './order-cautions.ts'
 import { orderColumns } from './order-columns.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { donePart, type Part, partsUnder, quoted, spoken, spokenWidth } from './order-under.ts'
-import { tagged } from './tagged.ts'
 import { black, points, type } from './type.ts'
 
 const orderLeading = points(16)

@@ -1,13 +1,13 @@
 import type { OrderPhase, OrderRow } from '../../evolve/index.ts'
+import { atMost, type Block, flow, type SetLine, setLines, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
+import { tagged } from '../tagged.ts'
 import { actionBlock } from './action-mark.ts'
-import { atMost, type Block, flow, type SetLine, setLines, words } from './flow.ts'
 import type { Entry } from './order-entry.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { entriesSet, entryWidth, type ListColumn, lineItem } from './order-lines.ts'
 import { curled } from './order-names.ts'
-import { tagged } from './tagged.ts'
 import { black, leading, type } from './type.ts'
 
 /** A part of a phase under its columns, drawn once it knows its first baseline. */

@@ -1,11 +1,6 @@
 import type { Order, OrderPhase, OrderRow } from '../../evolve/index.ts'
 import type { Finding, Found } from '../../findings/index.ts'
 import type { Sail } from '../../rig/index.ts'
-import { lettered } from '../lettered.ts'
-import type { Mark } from '../sheet.ts'
-import { actionMark, actWord } from './action-mark.ts'
-import { addressPiece } from './address.ts'
-import type { Book } from './book.ts'
 import {
   atMost,
   type DrawnPiece,
@@ -16,7 +11,13 @@ import {
   type SetLine,
   setLines,
   words,
-} from './flow.ts'
+} from '../flow.ts'
+import { lettered } from '../lettered.ts'
+import type { Mark } from '../sheet.ts'
+import { artifact, columnHead, rowHead, tagged } from '../tagged.ts'
+import { actionMark, actWord } from './action-mark.ts'
+import { addressPiece } from './address.ts'
+import type { Book } from './book.ts'
 import { type Entry, entriesOf } from './order-entry.ts'
 import { lowered } from './order-names.ts'
 import { quoted } from './order-under.ts'
@@ -24,7 +25,6 @@ import { live, type PageBody } from './page.ts'
 import { continuedTitle, level, pageTitle, subtitle } from './page-parts.ts'
 import { helpedSails, isOwn, ordersOf, rowsOf } from './station-sails.ts'
 import { tackKey } from './tack-key.ts'
-import { artifact, columnHead, rowHead, tagged } from './tagged.ts'
 import { black, leading, rule, type } from './type.ts'
 
 const title = 'In other stations’ orders'

@@ -1,9 +1,9 @@
+import { atMost, type Block, fitted, flow, type Piece, setLines, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
+import { type Tagging, tagged } from '../tagged.ts'
 import type { Ruler, Typeface } from '../typeface.ts'
-import { atMost, type Block, fitted, flow, type Piece, setLines, words } from './flow.ts'
 import { live } from './page.ts'
-import { type Tagging, tagged } from './tagged.ts'
 import { black, leading, points, rule, type } from './type.ts'
 
 /** The page's title, its H2, on the baseline of all titles; a longer one is set smaller, and cut only at the last. */

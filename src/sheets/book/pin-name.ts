@@ -1,11 +1,11 @@
 import type { Line, Place } from '../../rig/index.ts'
+import { fitted } from '../flow.ts'
 import { lettered } from '../lettered.ts'
 import { withShift } from '../name-on-rail.ts'
 import { narrowest } from '../narrow.ts'
 import type { Mark, Point } from '../sheet.ts'
 import { capHeight, millimetresPerPoint, type Ruler, type Typeface } from '../typeface.ts'
 import type { Book } from './book.ts'
-import { fitted } from './flow.ts'
 import { nameInBook } from './station-lines.ts'
 import { black, type } from './type.ts'
 

@@ -2,12 +2,12 @@ import type { Place } from '../../rig/index.ts'
 import { functionMark } from '../function-mark.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark, PathStep } from '../sheet.ts'
+import { artifact } from '../tagged.ts'
 import type { Book } from './book.ts'
 import { level, upright } from './page-parts.ts'
 import { type PinName, pinName, turnedName } from './pin-name.ts'
 import { type RailPart, railPoint } from './rail-tiers.ts'
 import { sideMark, sideMarkWidth } from './side-mark.ts'
-import { artifact } from './tagged.ts'
 import { black, rule, type, white } from './type.ts'
 
 /** Where a rail is drawn: its left end, the middle of its pins, how far they are apart, how long names may be. */

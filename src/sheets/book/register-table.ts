@@ -1,15 +1,15 @@
+import { fitted, flow, setLines, words } from '../flow.ts'
 import { functionMark } from '../function-mark.ts'
 import { lettered } from '../lettered.ts'
 import type { Mark, Point } from '../sheet.ts'
+import { artifact, columnHead, rowHead, tagged } from '../tagged.ts'
 import type { Typeface } from '../typeface.ts'
 import { actionMark } from './action-mark.ts'
 import { addressMarks, addressWords } from './address.ts'
 import type { Book } from './book.ts'
-import { fitted, flow, setLines, words } from './flow.ts'
 import { live } from './page.ts'
 import { level } from './page-parts.ts'
 import { type RegisterRow, ropeUnit } from './register-rows.ts'
-import { artifact, columnHead, rowHead, tagged } from './tagged.ts'
 import { black, leading, rule, type } from './type.ts'
 
 /** Where the columns stand; the last two are right-aligned at these places. */

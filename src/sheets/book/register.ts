@@ -1,12 +1,12 @@
 import type { Found } from '../../findings/index.ts'
 import type { Mark } from '../sheet.ts'
+import { tagged } from '../tagged.ts'
 import type { Book } from './book.ts'
 import { live, type PageBody } from './page.ts'
 import { lineKey, pageKey } from './page-key.ts'
 import { continuedTitle, pageTitle, subtitle } from './page-parts.ts'
 import { type RegisterSection, registerSections } from './register-rows.ts'
 import { type Measured, measuredRow, sectionHeight, sectionMarks, tableHead } from './register-table.ts'
-import { tagged } from './tagged.ts'
 
 const title = 'Line register'
 

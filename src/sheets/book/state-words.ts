@@ -1,6 +1,6 @@
 import type { Order, OrderPhase, StationHands } from '../../evolve/index.ts'
+import { type Piece, words } from '../flow.ts'
 import type { Book } from './book.ts'
-import { type Piece, words } from './flow.ts'
 import { curled, lineInOrder, listed, plural, raised } from './order-names.ts'
 import { type } from './type.ts'
 

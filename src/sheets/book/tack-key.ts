@@ -1,10 +1,10 @@
+import { type Block, type DrawnPiece, flow, type Piece, setLine, words } from '../flow.ts'
 import type { Mark } from '../sheet.ts'
+import { tagged } from '../tagged.ts'
 import type { Ruler } from '../typeface.ts'
-import { type Block, type DrawnPiece, flow, type Piece, setLine, words } from './flow.ts'
 import { live } from './page.ts'
 import { level } from './page-parts.ts'
 import { type SideMark, sideMark, sideMarkWidth } from './side-mark.ts'
-import { tagged } from './tagged.ts'
 import { rule, type } from './type.ts'
 
 /** 'Wind from starboard W = S, L = P', and the other tack, between two rules: printed wherever weather and lee are. */

@@ -1,7 +1,7 @@
 import type { Typeface } from '../typeface.ts'
 
-/** The one ink of the book: it must live through an office printer, a copier and a wet pocket. */
-export const black = '#000000'
+// The one ink of the book: it must live through an office printer, a copier and a wet pocket.
+export { black } from '../ink.ts'
 
 /** Paper, as lettering on black is cut out of it. */
 export const white = '#FFFFFF'

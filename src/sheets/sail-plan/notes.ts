@@ -1,4 +1,4 @@
-import { wrap } from '../book/flow.ts'
+import { wrap } from '../flow.ts'
 import { plateType } from '../plate-type.ts'
 import type { Ruler } from '../typeface.ts'
 import type { Ship } from './ship.ts'

@@ -1,8 +1,8 @@
-import { lettered } from '../lettered.ts'
-import { cutTo } from '../narrow.ts'
-import type { Mark, Point } from '../sheet.ts'
-import type { Ruler, Typeface } from '../typeface.ts'
-import { black } from './type.ts'
+import { black } from './ink.ts'
+import { lettered } from './lettered.ts'
+import { cutTo } from './narrow.ts'
+import type { Mark, Point } from './sheet.ts'
+import type { Ruler, Typeface } from './typeface.ts'
 
 /** A stretch of running text: words, which break at spaces, or something drawn among them, which never breaks. */
 export type Piece =

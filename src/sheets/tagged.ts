@@ -1,4 +1,4 @@
-import type { Group, Mark, Tag } from '../sheet.ts'
+import type { Group, Mark, Tag } from './sheet.ts'
 
 /** What else a tag may say: alternative text, what the marks say, scope, columns, and the key of a split table. */
 export type Tagging = Omit<Tag, 'role'>
