@@ -149,8 +149,13 @@ describe('what a strip says', () => {
       lie: 'centre' as const,
       places: [...long.places.map(place => ({ ...place, at: undefined })), ...more],
     }
-    const { value, findings } = railStrips(barque, rail, setting('A4'))
+    const { value, findings } = railStrips(barque, rail, { ...setting('A4'), sheetNumber: { n: 5, of: 9 } })
     expect(findings).toEqual([])
+    expect(value.map(sheet => words(sheet).find(word => word.startsWith('sheet ')))).toEqual([
+      'sheet 5.1 of 9',
+      'sheet 5.2 of 9',
+      'sheet 5.3 of 9',
+    ])
     expect(value.map(sheet => sheet.id)).toEqual(['rail-FR-P-1', 'rail-FR-P-2', 'rail-FR-P-3'])
     const pins = value.flatMap(sheet => ids(sheet.marks)).filter(id => id.startsWith('pin.'))
     expect(pins).toHaveLength(46)

@@ -191,7 +191,8 @@ function headWords({ rig, rail, setting, index, of }: SheetOf): Omit<HeadWords, 
     code: rail.code,
     title: `${railTitle(rail)}${part}`,
     vessel: rig.vessel.name,
-    sheet: sheetNumber ? `sheet ${sheetNumber.n + index} of ${sheetNumber.of}` : '',
+    // The parts of a divided rail share its number, as sheet 5.1 and 5.2: those that follow keep theirs.
+    sheet: sheetNumber ? `sheet ${sheetNumber.n}${of > 1 ? `.${index + 1}` : ''} of ${sheetNumber.of}` : '',
   }
 }
 
