@@ -95,6 +95,7 @@ test('a phase that works more lines than a page holds goes on overleaf, every li
   expect(findings.map(({ severity }) => severity)).toEqual(['warning'])
   expect(findings[0]?.message).toMatch(/^Phase 3 .* works more lines than a page .* goes on overleaf\.$/)
   expect(wordsOf(value)).toContain('continued')
+  expect(wordsOf(value.slice(2, 4))).not.toMatch(/nothing to ease|no haul in this phase/)
   const pages = value.filter(({ key }) => key.startsWith('to set'))
   expect(pages.length).toBeGreaterThan(3)
   const headings = pages.flatMap(({ bookmarks }) => bookmarks.filter(({ level }) => level === 3))

@@ -3,6 +3,7 @@ import { atMost, type Block, flow, setLines, words } from '../flow.ts'
 import { tagged } from '../tagged.ts'
 import { across, type OrderSetting } from './order-layout.ts'
 import { entriesSet, type ListColumn, lineList } from './order-lines.ts'
+import type { PhasePart } from './order-parts.ts'
 import { remarksOf } from './order-remarks.ts'
 import { upright } from './page-parts.ts'
 import { rule, type } from './type.ts'
@@ -31,15 +32,18 @@ export interface Columns extends Block {
 /**
  * Haul to the left, ease or let go to the right, with what was freed before; an empty side says so. Lines to
  * stand by fill the left side where nothing is hauled and there is room. `y` is the first baseline; a phase
- * that neither hauls nor eases has no columns.
+ * that neither hauls nor eases has no columns. Of a phase that begins on an earlier page, an empty side says nothing.
  */
-export function orderColumns(phase: OrderPhase, y: number, set: OrderSetting): Columns {
-  if (phase.haul.length === 0 && phase.ease.length === 0)
-    return { marks: [], bottom: y, lines: 0, holdsStandBy: false }
+export function orderColumns({ phase, isContinued }: PhasePart, y: number, set: OrderSetting): Columns {
+  const empty: Columns = { marks: [], bottom: y, lines: 0, holdsStandBy: false }
+  if (phase.haul.length === 0 && phase.ease.length === 0) return empty
   const right = lineList(entriesSet(phase.ease, set), easeColumn, y, set)
-  if (phase.haul.length === 0) return besideEachOther(noHaulSide(phase, y, right.lines, set), right, y, set)
+  if (phase.haul.length === 0) {
+    const none = isContinued ? empty : noHaulSide(phase, y, right.lines, set)
+    return besideEachOther(none, right, y, set)
+  }
   const left = lineList(entriesSet(phase.haul, set), haulColumn, y, set)
-  const sides = withRemarks(remarksOf(phase, set), left, right, y, set)
+  const sides = withRemarks(isContinued ? [] : remarksOf(phase, set), left, right, y, set)
   return besideEachOther({ ...sides.left, holdsStandBy: false }, sides.right, y, set)
 }
 

@@ -7,7 +7,8 @@ import { type Fitting, jamsUnder } from './order-fitting.ts'
 import { orderHead } from './order-head.ts'
 import type { OrderSetting } from './order-layout.ts'
 import { lowered } from './order-names.ts'
-import { orderPhase, type PhasePart } from './order-phase.ts'
+import type { PhasePart } from './order-parts.ts'
+import { orderPhase } from './order-phase.ts'
 
 /**
  * What is to be said of how an order stands on its pages. That it takes several is said only of orders in the

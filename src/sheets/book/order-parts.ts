@@ -1,5 +1,13 @@
 import type { Order, OrderPhase } from '../../evolve/index.ts'
-import type { PhasePart } from './order-phase.ts'
+
+/** What of an order stands in one place: a phase, or a part of one that is longer than a page. */
+export interface PhasePart {
+  readonly phase: OrderPhase
+  /** Whether the phase begins before: then its order is only called to mind. */
+  readonly isContinued: boolean
+  /** Cautions that earlier phases of the order have told in words. */
+  readonly told: ReadonlySet<number>
+}
 
 /** The phases of an order, each whole. */
 export function wholePhases({ phases }: Order): readonly PhasePart[] {

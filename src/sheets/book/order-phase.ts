@@ -1,5 +1,5 @@
-import type { OrderPhase } from '../../evolve/index.ts'
 import { atMost, type Block, flow, setLines, words } from '../flow.ts'
+
 import { lettered } from '../lettered.ts'
 import type { Mark } from '../sheet.ts'
 import { tagged } from '../tagged.ts'
@@ -7,6 +7,7 @@ import { cautionBox, unboxed } from './order-box.ts'
 import { cautionsOf, mindsOf, type Warning } from './order-cautions.ts'
 import { orderColumns } from './order-columns.ts'
 import { across, type OrderSetting } from './order-layout.ts'
+import type { PhasePart } from './order-parts.ts'
 import { donePart, type Part, partsUnder, quoted, spoken, spokenWidth } from './order-under.ts'
 import { black, points, type } from './type.ts'
 
@@ -17,15 +18,6 @@ const underBox = 4.3
 const underOrder = 5
 const blockStep = 4.85
 
-/** What of an order stands in one place: a phase, or a part of one that is longer than a page. */
-export interface PhasePart {
-  readonly phase: OrderPhase
-  /** Whether the phase begins before: then its order is only called to mind. */
-  readonly isContinued: boolean
-  /** Cautions that earlier phases of the order have told in words. */
-  readonly told: ReadonlySet<number>
-}
-
 /**
  * One phase of a working order, always in this order down the page: numeral, order and answer, cautions, haul
  * beside ease, hold, tend, stand by, aloft, done when and report. `y` is the rule above it, `bottom` the one below.
@@ -35,7 +27,7 @@ export function orderPhase(part: PhasePart, y: number, set: OrderSetting): Block
   const head = orderLine(part, y + set.pace.order, set)
   const warnings = warningsAt(part, head, set)
   const firstLine = warnings.bottom + (warnings.lines > 0 ? set.pace.lines : set.pace.bare)
-  const columns = orderColumns(phase, firstLine, set)
+  const columns = orderColumns(part, firstLine, set)
   const marks: Mark[] = [...head.marks, ...warnings.marks, ...columns.marks]
   let baseline = columns.lines > 0 ? columns.bottom : undefined
   let afterBlock = false
