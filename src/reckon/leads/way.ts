@@ -33,6 +33,7 @@ export interface Turn {
 export function wayOf(line: Line): Figure<Way> {
   const { lead: points, leadUnknown } = line
   const end = points.at(-1)
+  if (line.lifted !== undefined) return unknown('It is sent down.')
   if (leadUnknown || !end || points.length < 2)
     return unknown(asSentence(leadUnknown ?? 'its lead is not given'))
   const steps = points.slice(1).map((point, i) => between((points[i] ?? point).at, point.at))

@@ -73,6 +73,59 @@ describe('what is not said', () => {
   })
 })
 
+const gaffRig = (halyardEnd: string, sheet = '') => `
+masts
+  mast, stepped 5.00 m aft 1.00 m up
+    lower mast to 12.00 m up
+spars
+  sail gaff, from 5.00 m aft 8.00 m up to 9.00 m aft 11.00 m up, hoists from 3.00 m up
+  sail boom, from 5.00 m aft 2.50 m up to 11.00 m aft 2.50 m up
+sails
+  sail, gaff sail on sail gaff and sail boom
+    tack 5.00 m aft 2.60 m up, throat 5.00 m aft 8.00 m up
+    peak 9.00 m aft 11.00 m up, clew 10.50 m aft 2.60 m up
+    gear own gaff sail
+gear own gaff sail
+  peak halyard single, rove luff
+    hoists peak
+    answered by the sail's own pull
+    through 5.20 m aft 12.00 m up to ${halyardEnd}
+  sheet single, rove luff
+    draws boom in
+    answered by the sail's own pull
+    through 10.00 m aft 1.20 m up to 10.00 m aft 2.50 m up
+rails
+  mast cleat at 5.00 m aft 1.50 m up, marked MC
+  horse cleat at 10.00 m aft 1.10 m up, marked HC
+belay sail peak halyard to mast cleat
+belay sail sheet to horse cleat
+${sheet}`
+
+describe('a gaff sail whose travels are not said', () => {
+  const travelOf = (end: string, line: string, more = '') =>
+    told(figuresOf(compiledText(gaffRig(end, more)).value.rig, `sail.${line}`).travel)
+
+  // The block stands 2 m out: lowered at (7, 3), hoisted at (5 + 2 x 4/5, 8 + 2 x 3/5).
+  const hoisted = Math.hypot(7 - 6.6, 9.2 - 3)
+
+  it('hoists the block of its peak halyard from the lowered gaff to the gaff as set, told either way', () => {
+    expect(travelOf('7.00 m aft 3.00 m up', 'peak-halyard')).toBeCloseTo(hoisted, 9)
+    expect(travelOf('6.60 m aft 9.20 m up', 'peak-halyard')).toBeCloseTo(hoisted, 9)
+  })
+
+  it('swings its boom to 80 degrees, or as far as the aftermost shroud lets it', () => {
+    const chord = (degrees: number) => 2 * 5 * Math.sin((degrees * Math.PI) / 360)
+    expect(travelOf('7.00 m aft 3.00 m up', 'sheet')).toBeCloseTo(chord(80), 9)
+    const shrouds =
+      'stays\n  shrouds, 3 a side from 5.00 m aft 2.00 m out 10.00 m up to 5.00 m aft 2.00 m out 1.00 m up, 1.00 m apart\n'
+    const at = 2 * (7.5 / 9)
+    expect(travelOf('7.00 m aft 3.00 m up', 'sheet', shrouds)).toBeCloseTo(
+      chord((Math.atan2(2, at) * 180) / Math.PI),
+      9,
+    )
+  })
+})
+
 // The library reckons with 32 bits; near half a turn an angle's cosine loses half of its digits.
 const in32Bits = 1e-3
 
