@@ -6,13 +6,20 @@ import { parse } from '../../src/syntax/index.ts'
 import { compiledRig, exampleFiles } from '../support/compiled.ts'
 import { vessels } from './tables.ts'
 
+const foreAndAfters = [
+  'cutter-morrow-pipit',
+  'ketch-bracken-loom',
+  'lugger-saffron-dunlin',
+  'junk-willow-heron',
+] as const
+
 // What a handbook page can hold, and what can be called across a deck.
 const mostWordsInAnOrder = 6
 const mostWordsInAnAnswer = 3
 const mostCautionsInABox = 3
 const mostPhasesOnACard = 6
 
-describe.each(vessels)('the orders of %s', vessel => {
+describe.each([...vessels, ...foreAndAfters])('the orders of %s', vessel => {
   const { rig, evolutions } = compiledRig(vessel).value
   const orders = evolutions.sails.flatMap(({ sail, set, douse }) => [
     { name: `set ${sail}`, order: set },
@@ -85,7 +92,12 @@ describe.each(vessels)('the orders of %s', vessel => {
 
 describe('the standard gear', () => {
   const folder = new URL('../../rigs/gear/', import.meta.url)
-  const pages = ['standard-gear.rig', 'square-sails.rig', 'fore-and-aft-sails.rig'].map(name => ({
+  const pages = [
+    'standard-gear.rig',
+    'square-sails.rig',
+    'fore-and-aft-sails.rig',
+    'lug-and-lateen-sails.rig',
+  ].map(name => ({
     name,
     text: readFileSync(new URL(name, folder), 'utf8'),
   }))
@@ -97,13 +109,13 @@ describe('the standard gear', () => {
     expect(pages.flatMap(page => compile(files, page).findings)).toEqual([])
   })
 
-  it('sets and douses with every gear but that of a yard without a sail', () => {
+  it('sets and douses with every gear but those of spars without a sail', () => {
     const gears = pages.flatMap(page => parse(page).value.pages).filter(({ kind }) => kind === 'gear')
     const inherits = new Set(gears.filter(({ clauses }) => clauses.some(({ kind }) => kind === 'like')))
     const says = (gear: (typeof gears)[number], what: string) =>
       inherits.has(gear) || gear.block.some(({ kind, name }) => kind === 'sequence' && name?.words === what)
     const silent = gears.filter(gear => !says(gear, 'set') || !says(gear, 'douse'))
-    expect(silent.map(({ name }) => name?.words)).toEqual(['yard'])
+    expect(silent.map(({ name }) => name?.words)).toEqual(['yard', 'running bowsprit'])
   })
 })
 
@@ -111,6 +123,10 @@ describe('the standard gear', () => {
 const neverWorked = {
   'barque-harrow-tansy': [],
   'schooner-pellow-finch': ['main.topmast-staysail.tack', 'mainsail.clew-outhaul'],
+  'cutter-morrow-pipit': ['mainsail.clew-outhaul'],
+  'ketch-bracken-loom': ['mizzen.clew-outhaul'],
+  'lugger-saffron-dunlin': [],
+  'junk-willow-heron': [],
 } as const
 
 const words = (said: string | undefined): number => said?.split(/\s+/).length ?? 0

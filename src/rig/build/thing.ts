@@ -285,8 +285,7 @@ export function sparThings(spar: Spar, around: Surroundings): FindThing {
 
 /** The heel and the end of any spar that carries gear of its own: "bowsprit heel", "spar end". */
 function ownEnd({ kind, name, inner, outer }: Boom, key: string): Figure<Thing> | undefined {
-  if (key === kind) return at(inner, `heel of the ${name}`)
-  if (key === `${kind} heel`) return at(inner, `heel of the ${name}`)
+  if (key === kind || key === `${kind} heel`) return at(inner, `heel of the ${name}`)
   if (key === `${kind} end`) return at(outer, `end of the ${name}`)
   return undefined
 }

@@ -58,8 +58,11 @@ function objectsOn(rig: Rig, { host }: Line): readonly string[] {
   if (sail.kind === 'square') {
     return ['yard', 'clew', 'foot', 'leech', ...(sail.reefs.length > 0 ? ['reef cringle'] : [])]
   }
-  const spars = sail.on.flatMap(name => rig.sparAt.get(name)?.kind ?? [])
-  const isFourCornered = sail.class === 'gaff sail' || sail.class === 'lugsail'
+  const spars = sail.on.flatMap(name => rig.sparAt.get(name)?.kind.replace('slung ', '') ?? [])
+  const isFourCornered =
+    sail.class === 'gaff sail' ||
+    sail.class === 'lugsail' ||
+    sail.corners.some(({ name }) => name === 'throat')
   return [
     ...(isFourCornered ? ['throat', 'peak'] : ['head']),
     'tack',
