@@ -28,6 +28,8 @@ interface AnySail {
   /** As printed: 'Fore upper topsail'. */
   readonly label: string
   readonly short: string | undefined
+  /** Where its name had best stand on the sail plan; y is 0. Undefined where the text leaves it to the plan. */
+  readonly nameAt: Point3 | undefined
   /** The mast it belongs to (its name, 'fore mast'), by yard, gaff, stay or topmast. */
   readonly mast: string | undefined
   /** The gear hung on it, or undefined. */

@@ -6,7 +6,7 @@ import { railStrips } from '../../src/sheets/rail-strip/index.ts'
 import { sailPlan } from '../../src/sheets/sail-plan/index.ts'
 import { overlaps } from '../sheets/boxes.ts'
 import { boxOf, groupsOf, textsOf } from '../sheets/plan-marks.ts'
-import { compiledRig, exampleText } from '../support/compiled.ts'
+import { compiledRig, compiledText, exampleText } from '../support/compiled.ts'
 import { installedFonts } from '../support/fonts.ts'
 
 const { ruler } = await installedFonts()
@@ -17,6 +17,14 @@ const vessels = [
   'barquentine-otter-fennel',
   'schooner-teasel-vane',
 ] as const
+
+const settingOf = (vessel: string) =>
+  ({
+    ruler,
+    paper: 'A4',
+    imprint: { digest: '7Q4K-9MTX', from: `${vessel}.rig`, errors: 0 },
+    sheetNumber: { n: 1, of: 9 },
+  }) as const
 
 /** What the head of her own text says that she has, counted there by hand. */
 function saidOf(vessel: string) {
@@ -30,12 +38,7 @@ function saidOf(vessel: string) {
 describe.each(vessels)('%s', vessel => {
   const { value, findings } = compiledRig(vessel)
   const { rig, figures, evolutions } = value
-  const setting = {
-    ruler,
-    paper: 'A4',
-    imprint: { digest: '7Q4K-9MTX', from: `${vessel}.rig`, errors: 0 },
-    sheetNumber: { n: 1, of: 9 },
-  } as const
+  const setting = settingOf(vessel)
 
   it('is clean', () => {
     expect(findings.filter(({ severity }) => severity !== 'note').map(({ message }) => message)).toEqual([])
@@ -137,6 +140,22 @@ describe('the ship', () => {
       }, 0)
     expect(figures.total.known && figures.total.value).toBeCloseTo(area(plain.map(({ name }) => name)), 6)
     expect(area(studdingsails.map(({ name }) => name))).toBeGreaterThan(40)
+  })
+
+  test('has the name of her main royal where her text says, and not where the plan would have it', () => {
+    const planOf = (text: string) => {
+      const { value } = compiledText(text, 'ship-sorrel-wend.rig')
+      return sailPlan(value.rig, value.figures, settingOf('ship-sorrel-wend')).value
+    }
+    const text = exampleText('ship-sorrel-wend')
+    const nameAt = (sheet: ReturnType<typeof planOf>) => {
+      const name = groupsOf(sheet.marks).find(({ id }) => id === 'name.main-royal')
+      return textsOf(name ? [name] : [])[0]?.mark.at.x ?? Number.NaN
+    }
+    // Aft is to the left on the plan, and two millimetres are half a metre at 1 : 250.
+    expect(nameAt(planOf(text))).toBeLessThan(
+      nameAt(planOf(text.replace(/^ {2}main royal at .*$/m, ''))) - 2,
+    )
   })
 })
 

@@ -1,7 +1,9 @@
-import { nameKey, type Page } from '../../syntax/index.ts'
+import { type Point3, point3 } from '../../measure/index.ts'
+import { nameKey, type Page, type Statement } from '../../syntax/index.ts'
 import { clause, clausesOf } from './clauses.ts'
 import { isPluralOf } from './kit.ts'
 import type { LineNames } from './line-names.ts'
+import { coordinates } from './place.ts'
 import { type Say, unknownName } from './say.ts'
 
 /** Printed names that the text gives apart, by pair key of a line or name of another thing. */
@@ -11,6 +13,8 @@ interface Said {
   readonly label: string | undefined
   readonly short: string | undefined
   readonly nicknames: readonly string[]
+  /** Where a sail's name had best stand on the sail plan. */
+  readonly at: Point3 | undefined
 }
 
 /** What a label may be of. */
@@ -36,10 +40,16 @@ export function labelsOf(pages: readonly Page[], known: Known, say: Say): Labels
       const label = clause(entry, 'label')?.label.text ?? clause(entry, 'called')?.label.text
       const short = clause(entry, 'short')?.label.text
       const nicknames = clausesOf(entry, 'nicknamed').flatMap(one => one.names.map(({ text }) => text))
-      for (const key of keys) labels.set(key, { label, short, nicknames })
+      const at = placeOf(entry)
+      for (const key of keys) labels.set(key, { label, short, nicknames, at })
     }
   }
   return labels
+}
+
+function placeOf(entry: Statement): Point3 | undefined {
+  const { x, z } = coordinates(clause(entry, 'at')?.place.steps ?? [], 0)
+  return x === undefined || z === undefined ? undefined : point3(x, 0, z)
 }
 
 /** Pair keys of the lines, or the name of the thing, that a label is of. */
@@ -72,5 +82,6 @@ export function labelled<T extends Labelled & ({ readonly name: string } | { rea
     label: said.label ?? thing.label,
     ...(said.short === undefined ? {} : { short: said.short }),
     ...(said.nicknames.length === 0 ? {} : { nicknames: said.nicknames }),
+    ...(said.at && 'nameAt' in thing ? { nameAt: said.at } : {}),
   }
 }

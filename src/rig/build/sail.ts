@@ -73,6 +73,7 @@ function common(entry: Statement, name: Name) {
     name: nameKey(name.words),
     label: clause(entry, 'called')?.label.text ?? capitalised(name.words),
     short: clause(entry, 'short')?.label.text,
+    nameAt: undefined,
     gear: undefined,
     shackled: [],
     toSet: undefined,

@@ -75,7 +75,7 @@ export function placeNames(
       nearer,
       obstacles: obstaclesOf(shape, around),
       taken,
-      home: shape.centroid,
+      home: shape.home,
     })
     if (found?.isClear) {
       names.push({ ...found, drawn: shape, leader: undefined })

@@ -25,6 +25,8 @@ export interface SailShape {
   readonly shape: Shape
   readonly corners: readonly Point[]
   readonly centroid: Point
+  /** Where its name had best stand: where the text says, or else on the centroid. */
+  readonly home: Point
 }
 
 /** Hollow of a square sail's leeches, as a share of its mean half breadth. */
@@ -58,13 +60,15 @@ export function sailShape(
   const corners = edges.map(({ curve }) => curve[0])
   const middleX = sail.kind === 'fore-and-aft' ? undefined : mean(corners.map(corner => corner.x))
   const at = view.at(centroid.x, centroid.z)
+  const middle = { x: middleX ?? at.x, y: at.y }
   return {
     sail,
     edges,
     steps,
     shape: shapeOf(flattened(steps)),
     corners,
-    centroid: { x: middleX ?? at.x, y: at.y },
+    centroid: middle,
+    home: sail.nameAt && isSoberPoint(sail.nameAt) ? view.at(sail.nameAt.x, sail.nameAt.z) : middle,
   }
 }
 
