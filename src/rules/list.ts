@@ -76,6 +76,7 @@ import { shorterThanHead } from './yard/shorter-than-head.ts'
  * nothing before the sail that it should have set.
  */
 export const rules: readonly Rule[] = [
+  fixedHasHalyard,
   noPlace,
   actsOnNothing,
   nothingSetsIt,
@@ -93,7 +94,6 @@ export const rules: readonly Rule[] = [
   quickReleaseHemmedIn,
   noHalyard,
   nothingGetsItDown,
-  fixedHasHalyard,
   nothingGetsItIn,
   noSheet,
   sheetOneSide,

@@ -55,6 +55,9 @@ export function aboutLine(line: Line): readonly string[] {
   return [line.address, line.pairKey, line.words, ...(line.host ? [line.host.name] : [])]
 }
 
+/** What a finding on the shape of a sail explains, and one on its loads follows from. */
+export const measuresOf = (sail: string): string => `measures of ${sail}`
+
 /** What an allowance may call a rail by: its code, its mark and its name. */
 export function aboutRail(rail: Rail | undefined): readonly string[] {
   return rail ? [rail.code, rail.mark, rail.name] : []

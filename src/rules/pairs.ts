@@ -45,6 +45,9 @@ export function standing({
   return port.belay.side === 'port' ? 'parted' : 'crossed'
 }
 
+/** What a finding on a line's place explains, and one on its lead from there follows from. */
+export const berthOf = ({ address }: Line): string => `berth of ${address}`
+
 /** A line's fellow on the other side. */
 export const fellowOf = (rig: Rig, line: Line): Line | undefined =>
   rig.pairAt.get(line.pairKey)?.find(other => other.address !== line.address)

@@ -98,6 +98,28 @@ ${sheet}
   })
 })
 
+const withNot = `masts
+  main mast
+spars
+  main yard, hoists from 3.00 m to 9.00 m up
+sails
+  squaresail, square sail on main yard
+    gear own
+      sheet not against clewline
+gear own
+  sheet pair, draws clew aft against clewline and halyard
+  clewline pair, raises clew against sheet and halyard
+  halyard single, hoists yard against clewline
+`
+
+it('a clause put in undoes one that was taken away', () => {
+  const text = withNot
+  const { findings } = compiledText(text)
+  expect(findings.map(({ rule }) => rule)).toEqual(['line/counterpart-one-way'])
+  const [after] = mended([{ name: 'test.rig', text }], findings).sources
+  expect(compiledText(after?.text ?? '').findings).toEqual([])
+})
+
 describe('fixes of one text', () => {
   const source = { name: 'a.rig', text: 'abcdef' }
   const fix = (start: number, end: number, text: string) => ({

@@ -1,3 +1,4 @@
+import type { Finding } from '../../findings/index.ts'
 import { type Berth, type Count, type Name, nameKey, type Page, type Statement } from '../../syntax/index.ts'
 import { clearlyNearest, nearest, type Span } from '../../text/index.ts'
 import type { Place, Rail, Side } from '../rail.ts'
@@ -273,6 +274,23 @@ function nearestLines(deck: Deck, name: Name, place = ''): readonly string[] {
   return likely === undefined ? [] : linesOfName(deck, { ...name, words: likely }, place)
 }
 
+/** A place kept for a line that its sail or spar is said to be without. */
+function leftOut({ hung }: Deck, name: Name, place = ''): Finding | undefined {
+  const key = nameKey(name.words)
+  const isMeant = (words: string) =>
+    words === key || (words.endsWith(` ${key}`) && place.startsWith(`${words.slice(0, -key.length)}`))
+  for (const { hanging } of [...hung.values()].flat()) {
+    const line = hanging && [...hanging.kit.left].find(left => isMeant(`${hanging.host.name} ${left}`))
+    if (!line) continue
+    const { host } = hanging
+    return finding('name/unknown', name.span, `The ${host.name} is said to be without ${line}.`, {
+      remedy: `Leave the pin free; or take "without ${line}" from the gear of the ${host.name}.`,
+      related: [{ at: host.span, message: `the ${host.name} is said here` }],
+    })
+  }
+  return undefined
+}
+
 /** Seats a line on the places meant: each of a pair on its own side's, unless a side is said. */
 function seat(
   deck: Deck,
@@ -285,7 +303,10 @@ function seat(
   const found = deck.names.find(name, rail?.name)
   if (!found) {
     if (deck.names.isExcused(name, rail?.name)) return
-    deck.say(unknownName('line', name, deck.names.offers(rail?.name), nearestLines(deck, name, rail?.name)))
+    deck.say(
+      leftOut(deck, name, rail?.name) ??
+        unknownName('line', name, deck.names.offers(rail?.name), nearestLines(deck, name, rail?.name)),
+    )
     return
   }
   if (found.shadows) {

@@ -261,11 +261,18 @@ function withAnswers(line: KitLine, { mode, lines }: Extract<Clause, { kind: 'ag
     case 'only':
       return { ...line, against: lines, notAgainst: [], answeredBy: undefined }
     case 'also':
-      return { ...line, against: [...line.against, ...lines], answeredBy: undefined }
+      return {
+        ...line,
+        against: [...line.against, ...lines],
+        notAgainst: line.notAgainst.filter(one => !lines.some(other => isSameName(one, other))),
+        answeredBy: undefined,
+      }
     case 'not':
       return { ...line, notAgainst: [...line.notAgainst, ...lines] }
   }
 }
+
+const isSameName = (a: Reference, b: Reference) => nameKey(a.name.words) === nameKey(b.name.words)
 
 /** A line that stands by itself on the page of lines, with the blocks set in under it. */
 export function looseLine(statement: Statement, name: Name, say: Say): KitLine {

@@ -22,6 +22,7 @@ export const halyardNotAtEnd: Rule = {
         message: `${sentence(subject(line))} is at the ${placeName(rig, line.belay)} of ${rail.places.length}, more than ${ends} from either end.`,
         aboard: 'A halyard takes a whole party, who need clear deck beside it to walk away.',
         remedy: endsFree(rail, line),
+        related: [{ at: rail.span, message: `the ${rail.name} is said here` }],
         about: [...aboutLine(line), ...aboutRail(rail)],
       }
     }

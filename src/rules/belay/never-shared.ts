@@ -1,7 +1,8 @@
 import type { Line, Place, Rig } from '../../rig/index.ts'
 import { drawsClewForward, isHalyard, sheetsClew } from '../deeds.ts'
 import { freePinsNear } from '../free-pins.ts'
-import { aboutLine, aboutRail, lineName, listed, placeSubject, sentence } from '../naming.ts'
+import { aboutLine, aboutRail, lineName, listed, placeSubject, sentence, subject } from '../naming.ts'
+import { berthOf } from '../pairs.ts'
 import type { Draft, Rule } from '../rule.ts'
 
 /** Lines that may not share a pin even on purpose: a halyard, or two that are worked against each other. */
@@ -27,8 +28,11 @@ function shared(rig: Rig, place: Place, lines: readonly Line[], why: string): Dr
     message: `${sentence(placeSubject(rig, place))} is shared by ${listed(lines.map(lineName))}, ${why}.`,
     aboard: 'What must be let go at once, or eased while the other is hauled, can have no coil over it.',
     remedy: `Give each its own place${free ? `; free near by: ${free}` : ''}.`,
-    related: first?.belaySpan ? [{ at: first.belaySpan, message: `${lineName(first)} is belayed here` }] : [],
+    related: first?.belaySpan
+      ? [{ at: first.belaySpan, message: `the ${subject(first)} is belayed here` }]
+      : [],
     about: [...lines.flatMap(aboutLine), ...aboutRail(rig.railAt.get(place.rail)), place.address],
+    explains: lines.map(berthOf),
   }
 }
 

@@ -19,7 +19,9 @@ export const noPlace: Rule = {
       yield withoutRails(rig)
       return
     }
-    const pairs = [...rig.pairAt.values()].map(lines => lines.filter(line => !line.belay && line.lifted === undefined))
+    const pairs = [...rig.pairAt.values()].map(lines =>
+      lines.filter(line => !line.belay && line.lifted === undefined),
+    )
     const neighbours = neighboursIn(rig)
     for (const orphans of pairs) {
       const [line] = orphans

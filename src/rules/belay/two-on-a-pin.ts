@@ -1,7 +1,17 @@
 import type { Line, Place, Rig } from '../../rig/index.ts'
 import { placeAcross } from '../across.ts'
 import { freePinsNear } from '../free-pins.ts'
-import { aboutLine, aboutRail, inWords, lineName, listed, placeSubject, sentence } from '../naming.ts'
+import {
+  aboutLine,
+  aboutRail,
+  inWords,
+  lineName,
+  listed,
+  placeSubject,
+  sentence,
+  subject,
+} from '../naming.ts'
+import { berthOf } from '../pairs.ts'
 import type { Draft, Rule } from '../rule.ts'
 
 /** Two lines made fast on one pin, with nothing in the text to say it is meant. */
@@ -36,8 +46,13 @@ function crowded(rig: Rig, place: Place, lines: readonly Line[], alike: boolean)
     message: `${sentence(where)} has ${inWords(lines.length)} lines: ${names}.`,
     aboard: 'Neither can be cast off without lifting the other, and a coil over a loaded line jams it.',
     remedy: `Move one of them${free ? `; free near by: ${free}` : ''}. If it is meant, say "shared by ... and ... because ...".`,
-    related: first?.belaySpan ? [{ at: first.belaySpan, message: `${lineName(first)} is belayed here` }] : [],
+    related: first?.belaySpan
+      ? [{ at: first.belaySpan, message: `the ${subject(first)} is belayed here` }]
+      : [],
     about: [...lines.flatMap(aboutLine), ...aboutRail(rig.railAt.get(place.rail)), place.address],
+    explains: lines.map(berthOf),
+    // Both lines of one pair on one pin are told as a pair on one side.
+    follows: lines.every(line => line.pairKey === first?.pairKey) ? lines.map(berthOf) : [],
   }
 }
 

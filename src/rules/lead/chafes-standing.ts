@@ -1,5 +1,6 @@
 import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
+import { berthOf } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { howNear, shownGap, shownLength } from '../shown.ts'
 
@@ -24,6 +25,7 @@ export const chafesStanding: Rule = {
           'Lead it through a fairlead or a truck seized there, shift its block, or give it another pin.',
         related: [{ at: part.part.span, message: `the ${part.part.name} stands here` }],
         about: [...aboutLine(line), part.part.name],
+        follows: [berthOf(line)],
       }
     }
   },

@@ -1,5 +1,6 @@
 import { aboutLine, bothSubject, lineName, pairName, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
+import { berthOf } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { howNear, shownGap, shownLength } from '../shown.ts'
 
@@ -24,8 +25,9 @@ export const linesCross: Rule = {
         message: `${sentence(crosses)} crosses the ${crossed}, ${howNear(rig, clear)}, ${shownLength(rig, at.z)} above the waterline; running lines that cross need ${shownGap(rig, clearance)} between them.`,
         aboard: 'The one that runs saws at the one that bears.',
         remedy: 'Change their pins, shift a block, or lead one of them through a fairlead that holds it off.',
-        related: [{ at: other.belaySpan ?? other.span, message: `the ${lineName(other)} is led from here` }],
+        related: [{ at: other.belaySpan ?? other.span, message: `the ${subject(other)} is led from here` }],
         about: [...aboutLine(line), ...aboutLine(other)],
+        follows: [berthOf(line), berthOf(other)],
       }
     }
   },

@@ -1,7 +1,8 @@
 import type { Point3 } from '../../measure/index.ts'
 import type { Line, Rail, Rig } from '../../rig/index.ts'
-import { aboutLine, aboutRail, lineName, railName, sentence, subject } from '../naming.ts'
+import { aboutLine, aboutRail, railName, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
+import { berthOf } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
 
@@ -24,11 +25,12 @@ export const orderSwaps: Rule = {
       const { rail, line, other, back } = first
       yield {
         at: other.belaySpan ?? other.span,
-        message: `${sentence(subject(line))} and the ${lineName(other)} cross between the ${railName(rail)} and their blocks aloft, which lie ${shownLength(rig, back)} the other way about.`,
+        message: `${sentence(subject(line))} and the ${subject(other)} cross between the ${railName(rail)} and their blocks aloft, which lie ${shownLength(rig, back)} the other way about.`,
         aboard: 'They twist round each other, and a hand who follows one down comes to the pin of the other.',
         remedy: 'Let the two change pins.',
-        related: [{ at: line.belaySpan ?? line.span, message: `the ${lineName(line)} is belayed here` }],
+        related: [{ at: line.belaySpan ?? line.span, message: `the ${subject(line)} is belayed here` }],
         about: [...aboutRail(rail), ...aboutLine(line), ...aboutLine(other)],
+        follows: [berthOf(line), berthOf(other)],
       }
     }
   },

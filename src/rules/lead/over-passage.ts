@@ -3,6 +3,7 @@ import type { OverDeck } from '../../reckon/index.ts'
 import type { DeckThing, Rig } from '../../rig/index.ts'
 import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
+import { berthOf } from '../pairs.ts'
 import type { Draft, Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
 
@@ -40,6 +41,7 @@ function draft({ line, thing, above, severity }: Low, isTwice: boolean, rig: Rig
     remedy: 'Belay it on this side of the way, or lead it higher.',
     related: [{ at: thing.span, message: `the ${thing.name} is here` }],
     about: [...aboutLine(line), thing.name],
+    follows: [berthOf(line)],
   }
 }
 

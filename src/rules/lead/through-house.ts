@@ -1,6 +1,7 @@
 import type { DeckThing } from '../../rig/index.ts'
 import { aboutLine, bothSubject, lineName, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
+import { berthOf } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
 
@@ -24,6 +25,7 @@ export const throughHouse: Rule = {
         remedy: `Check the places of the line and of the ${thing.name}, or lead it round by another block.`,
         related: [{ at: thing.span, message: `the ${thing.name} is here` }],
         about: [...aboutLine(line), thing.name],
+        follows: [berthOf(line)],
       }
     }
     for (const { first } of onceAPair(throughMasts, ({ line, mast }) => `${line.pairKey} ${mast.name}`)) {
@@ -35,6 +37,7 @@ export const throughHouse: Rule = {
         remedy: 'Lead it to the pin on its own side, or round the mast by another block.',
         related: [{ at: mast.span, message: `the ${mast.name} stands here` }],
         about: [...aboutLine(line), mast.name],
+        follows: [berthOf(line)],
       }
     }
   },

@@ -2,6 +2,7 @@ import { units } from '../../measure/index.ts'
 import type { Turn } from '../../reckon/index.ts'
 import { aboutLine, bothSubject, inWords, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
+import { berthOf } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { whereHung } from '../where.ts'
 
@@ -33,6 +34,7 @@ export const tooManyTurns: Rule = {
         aboard: 'Each takes a tenth of the pull, and the line comes to hand late and stiff.',
         remedy: 'Belay it nearer, or lead it with fewer turns.',
         about: aboutLine(line),
+        follows: [berthOf(line)],
       }
     }
   },

@@ -1,6 +1,7 @@
 import { fixed, units } from '../../measure/index.ts'
 import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
+import { berthOf } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { whereHung } from '../where.ts'
 
@@ -29,6 +30,7 @@ export const turnsSharply: Rule = {
         aboard: 'It is nipped there: it wears through, and takes twice the hands.',
         remedy: `Hang a block in place of the ${what}, or lead the line more fairly.`,
         about: aboutLine(line),
+        follows: [berthOf(line)],
       }
     }
   },

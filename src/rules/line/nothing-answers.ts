@@ -1,5 +1,15 @@
 import type { Line, Rig } from '../../rig/index.ts'
-import { drawsClewForward, gathers, isHalyard, isLazyJack, isOuthaul, isWorkingGear } from '../deeds.ts'
+import {
+  drawsClewForward,
+  gathers,
+  getsHeadIn,
+  hoistsHead,
+  isHalyard,
+  isLazyJack,
+  isOuthaul,
+  isWorkingGear,
+} from '../deeds.ts'
+import { type Gear, gearOf } from '../gear.ts'
 import { hungAlike, soOthers } from '../hung-alike.ts'
 import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
 import type { Rule } from '../rule.ts'
@@ -10,7 +20,10 @@ export const nothingAnswers: Rule = {
   severity: 'error',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    const unanswered = rig.lines.filter(line => isUnanswered(line) && needsAnswer(rig, line))
+    const gear = gearOf(rig)
+    const unanswered = rig.lines.filter(
+      line => isUnanswered(line) && needsAnswer(rig, line) && !wantsDownhaul(rig, gear, line),
+    )
     for (const { at, first, others } of hungAlike(rig, unanswered)) {
       const lines = [first, ...others]
         .flatMap(({ pairKey }) => rig.pairAt.get(pairKey) ?? [])
@@ -30,6 +43,13 @@ export const nothingAnswers: Rule = {
 }
 
 const isUnanswered = (line: Line) => line.counterparts.length === 0 && !line.answeredBy
+
+/** The halyard of a jib that has no downhaul: the want of that is told of the sail. */
+function wantsDownhaul(rig: Rig, gear: Gear, line: Line): boolean {
+  const sail = rig.sailAt.get(line.host?.name ?? '')
+  if (!rig.isVessel || !sail || !hoistsHead(line)) return false
+  return (sail.class === 'headsail' || sail.class === 'staysail') && !gear.ofSail(sail).some(getsHeadIn)
+}
 
 /**
  * Whether lines of this kind have something that fights them. Not asked of the lines that pull only against the

@@ -2,7 +2,7 @@ import { newtons, showForce } from '../../measure/index.ts'
 import { type LoadFigures, leastSafety } from '../../reckon/index.ts'
 import type { Line, Rig } from '../../rig/index.ts'
 import { type HungAlike, hungAlike, soOthers } from '../hung-alike.ts'
-import { aboutLine, sentence } from '../naming.ts'
+import { aboutLine, measuresOf, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { shownThickness, speaksFeet } from '../shown.ts'
 
@@ -27,6 +27,7 @@ export const ropeTooWeak: Rule = {
         aboard: 'It parts in a squall, when nobody can be spared to mend it.',
         remedy: 'Reeve thicker or stronger rope, or more purchase.',
         about: [first, ...others].flatMap(aboutLine),
+        follows: first.host ? [measuresOf(first.host.name)] : [],
       }
     }
   },

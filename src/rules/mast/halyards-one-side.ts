@@ -21,7 +21,10 @@ export const halyardsOneSide: Rule = {
           aboard: "The two can't be worked at once by two parties walking away along one side of the deck.",
           remedy: `Lead one of them to ${second.line.belay.side === 'port' ? 'starboard' : 'port'}, so that the sides change from mast to mast.`,
           related: [
-            { at: first.line.belaySpan ?? first.line.span, message: `${first.line.words} is belayed here` },
+            {
+              at: first.line.belaySpan ?? first.line.span,
+              message: `the ${first.line.words} is belayed here`,
+            },
           ],
           about: [...aboutLine(second.line), ...aboutLine(first.line)],
         }

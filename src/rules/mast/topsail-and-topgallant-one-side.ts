@@ -26,7 +26,7 @@ export const topsailAndTopgallantOneSide: Rule = {
         related: [
           {
             at: topsail.line.belaySpan ?? topsail.line.span,
-            message: `${topsail.line.words} is belayed here`,
+            message: `the ${topsail.line.words} is belayed here`,
           },
         ],
         about: [...aboutLine(topgallant.line), ...aboutLine(topsail.line)],

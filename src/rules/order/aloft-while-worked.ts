@@ -3,6 +3,7 @@ import type { Line, Rig } from '../../rig/index.ts'
 import { extendsClew, hoistsYard, lowersYard, swingsYard } from '../deeds.ts'
 import { aboutLine, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 import { phaseName, phasesOf } from './phases.ts'
 
 /** A phase that has hands on a yard while the yard is hoisted, lowered or braced, or its sail sheeted. */
@@ -26,7 +27,7 @@ export const aloftWhileWorked: Rule = {
         message: `${sentence(phaseName(said))} has hands aloft, and ${isHauled ? 'hauls' : 'eases'} the ${moved.words}.`,
         aboard: 'A yard that moves under them, or a sail that fills, throws hands off it.',
         remedy: 'Part it into two phases: hands off the yard and counted, and only then the word to haul.',
-        related: [{ at: moved.span, message: `the ${moved.words} is said here` }],
+        related: [{ at: whereHung(ship.rig, moved), message: `the ${moved.words} is said here` }],
         about: [sail.name, ...aboutLine(moved)],
       }
     }

@@ -1,6 +1,7 @@
 import type { Answer } from '../../evolve/index.ts'
 import { aboutLine, listed, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 import { phaseName, phasesOf } from './phases.ts'
 
 /** A phase that hauls a line while everything that answers it is held fast. */
@@ -17,17 +18,20 @@ export const hauledAgainst: Rule = {
         const place = `${said.said.span.source} ${said.said.span.start} ${line?.labelOnSail}`
         if (!line || !answers.every(isFast) || told.has(place)) continue
         told.add(place)
-        const fast = [
-          ...new Set(
-            answers.flatMap(({ counterpart }) => rig.pairAt.get(counterpart.pairKey)?.[0]?.words ?? []),
-          ),
+        const held = [
+          ...new Set(answers.flatMap(({ counterpart }) => rig.pairAt.get(counterpart.pairKey)?.[0] ?? [])),
         ]
+        const fast = held.map(({ words }) => words)
         yield {
           at: said.at,
           message: `${sentence(phaseName(said))} hauls the ${line.words} while the ${listed(fast)} ${fast.length > 1 ? 'are' : 'is'} held fast.`,
           aboard:
             'Hauled against what is fast, it tears the sail or carries away the gear; or nothing moves, and the party heaves on.',
           remedy: `Ease the ${listed(fast)} in this phase, or in one before it.`,
+          related: held.map(other => ({
+            at: whereHung(rig, other),
+            message: `the ${other.words} is said here`,
+          })),
           about: [said.sail.name, ...aboutLine(line)],
         }
       }

@@ -3,6 +3,7 @@ import { hoistsPeak, hoistsThroat, hoistsYard, isLazyJack, topsBoom } from '../d
 import { gearOf } from '../gear.ts'
 import { aboutLine, listed, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
+import { whereHung } from '../where.ts'
 import { phaseName, phasesOf, type SaidPhase } from './phases.ts'
 
 /** A phase that lets go all that holds a spar up. */
@@ -29,7 +30,9 @@ export const letGoUnderLoad: Rule = {
         message: `${sentence(phaseName(said))} lets go the ${listed(names)}, and nothing else holds the ${load.what} up.`,
         aboard: `The ${load.what} comes down by the run, on whoever is under it.`,
         remedy: `Say "ease" for "let go": what bears a load is surged round its pin.`,
-        related: first ? [{ at: first.span, message: `the ${first.words} is said here` }] : [],
+        related: first
+          ? [{ at: whereHung(ship.rig, first), message: `the ${first.words} is said here` }]
+          : [],
         about: [said.sail.name, ...holders.flatMap(aboutLine)],
       }
     }

@@ -1,28 +1,30 @@
 import type { OrderPhase } from '../../evolve/index.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
-import { handsOf, phaseName, phasesOf } from './phases.ts'
+import { handsOf, otherPhases, phaseName, phasesOf } from './phases.ts'
 
-/** A phase that takes more hands than the vessel has. */
+/** Phases that take more hands than the vessel has: told for the one that takes most. */
 export const moreHandsThanAboard: Rule = {
   slug: 'order/more-hands-than-aboard',
   severity: 'error',
   judges: 'vessels',
   *judge(ship) {
-    const inAll = ship.rig.vessel.handsInAll
+    const { handsInAll: inAll, span } = ship.rig.vessel
     if (inAll === undefined) return
-    for (const said of phasesOf(ship)) {
+    const over = phasesOf(ship).flatMap(said => {
       const wanted = handsIn(said.phase)
-      if (wanted === undefined || wanted <= inAll) continue
-      yield {
-        at: said.at,
-        message: `${sentence(phaseName(said))} takes ${wanted} hands, and she has ${inAll} in all.`,
-        aboard: 'Lines stand unmanned that have to be worked at once.',
-        remedy:
-          'Part it into two phases, give the heavy lines more purchase, or check the hands of each line.',
-        about: [said.sail.name],
-        explains: [handsOf(said)],
-      }
+      return wanted !== undefined && wanted > inAll ? [{ said, wanted }] : []
+    })
+    const [worst] = over.toSorted((a, b) => b.wanted - a.wanted)
+    if (!worst) return
+    yield {
+      at: worst.said.at,
+      message: `${sentence(phaseName(worst.said))} takes ${worst.wanted} hands, and she has ${inAll} in all.${otherPhases(over.length - 1, 'take more than she has')}`,
+      aboard: 'Lines stand unmanned that have to be worked at once.',
+      remedy: 'Part it into two phases, give the heavy lines more purchase, or check the hands of each line.',
+      related: [{ at: span, message: `she is said to have ${inAll} hands here` }],
+      about: over.map(({ said }) => said.sail.name),
+      explains: over.map(({ said }) => handsOf(said)),
     }
   },
 }

@@ -1,6 +1,7 @@
 import type { Order, OrderPhase } from '../../evolve/index.ts'
 import type { Phase, Sail } from '../../rig/index.ts'
 import type { Span } from '../../text/index.ts'
+import { inWords, sentence } from '../naming.ts'
 import type { Ship } from '../rule.ts'
 
 /** One phase of setting or dousing a sail, with where it is said. */
@@ -42,3 +43,11 @@ export const phaseName = ({ sail, order, phase }: SaidPhase): string =>
 /** What a finding on the hands of a phase explains and follows from. */
 export const handsOf = ({ sail, order, phase }: SaidPhase): string =>
   `hands in phase ${phase.number} of the ${order.kind} of ${sail.name}`
+
+/** A second sentence for other phases of the same fault: ' Two other phases take more than she has.' Empty for none. */
+export function otherPhases(count: number, fare: string): string {
+  if (count === 0) return ''
+  const [verb, ...rest] = fare.split(' ')
+  const does = count === 1 ? [`${verb}s`, ...rest].join(' ') : fare
+  return ` ${sentence(inWords(count))} other ${count === 1 ? 'phase' : 'phases'} ${does}.`
+}

@@ -4,6 +4,7 @@ import {
   type BelayedLine,
   type BelayedPair,
   belayedPairsOf,
+  berthOf,
   inTextOrder,
   isBelayed,
   standing,
@@ -43,6 +44,7 @@ function crossedPair(rig: Rig, pair: BelayedPair): Draft {
     remedy: 'Change the two about; or, where the leads do cross, allow it and say why.',
     related: [{ at: second.belaySpan ?? second.span, message: `the ${second.side} one is belayed here` }],
     about: [...aboutLine(pair.port), pair.starboard.address],
+    explains: [berthOf(pair.port), berthOf(pair.starboard)],
   }
 }
 

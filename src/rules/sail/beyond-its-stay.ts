@@ -1,4 +1,4 @@
-import { sentence } from '../naming.ts'
+import { measuresOf, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
 import { type Bearing, bearingOf, measuredStays, stayOf } from '../stays.ts'
@@ -27,7 +27,7 @@ export const beyondItsStay: Rule = {
           remedy: 'Check the corner, and the two ends of the stay.',
           related: [{ at: stay.span, message: `the ${stay.name} is said here` }],
           about: [sail.name, stay.name],
-          explains: [cornerOf(sail.name, name)],
+          explains: [cornerOf(sail.name, name), measuresOf(sail.name)],
         }
       }
     }

@@ -1,7 +1,7 @@
 import type { Point3 } from '../../measure/index.ts'
 import type { Boom, Corner, ForeAndAftSail, Rig } from '../../rig/index.ts'
 import type { Span } from '../../text/index.ts'
-import { sentence } from '../naming.ts'
+import { measuresOf, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
 import { bearingOf, type MeasuredStay, measuredStays, stayOf } from '../stays.ts'
@@ -32,6 +32,7 @@ export const cornerOffItsSpar: Rule = {
           remedy: `Check the ${corner.name}, and the two ends of the ${bearer.name}.`,
           related: [{ at: bearer.span, message: `the ${bearer.name} is said here` }],
           about: [sail.name, bearer.name],
+          explains: [measuresOf(sail.name)],
           follows: [cornerOf(sail.name, corner.name)],
         }
       }

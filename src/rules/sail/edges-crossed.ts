@@ -1,5 +1,5 @@
 import { edgesCross } from '../../reckon/index.ts'
-import { listed, sentence } from '../naming.ts'
+import { listed, measuresOf, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 
 /** A fore-and-aft sail whose edges cross, as two corners stand in each other's place. */
@@ -18,6 +18,7 @@ export const edgesCrossed: Rule = {
         remedy:
           'Check how far aft and how high each corner stands; the peak and the clew are the after ones.',
         about: [sail.name],
+        explains: [measuresOf(sail.name)],
       }
     }
   },

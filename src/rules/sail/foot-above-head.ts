@@ -1,5 +1,5 @@
 import type { Sail } from '../../rig/index.ts'
-import { sentence } from '../naming.ts'
+import { measuresOf, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
 
@@ -19,6 +19,7 @@ export const footAboveHead: Rule = {
           "A sail can't stand upside down: one of the two heights is wrong, and every figure of the sail with it.",
         remedy: 'Check the two heights; they are counted from the waterline.',
         about: [sail.name],
+        explains: [measuresOf(sail.name)],
       }
     }
   },

@@ -19,6 +19,7 @@ export const sheetedAndShackled: Rule = {
         message: `${sentence(sail.name)} has its clews shackled and a running sheet as well.`,
         aboard: "A shackled clew can't be clewed up: the sheet has nothing to let go.",
         remedy: 'Leave out the one she doesn\'t have: "without sheet", or the line "clews shackled to ...".',
+        related: [{ at: sail.span, message: `the ${sail.name} is said here` }],
         about: [sail.name],
       }
     }

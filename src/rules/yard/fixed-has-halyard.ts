@@ -21,6 +21,8 @@ export const fixedHasHalyard: Rule = {
         remedy: 'Say "hoists from ... to ..." of the yard, or "without halyard" of its gear.',
         related: [{ at: yard.span, message: 'the yard is said to be fixed here' }],
         about: [yard.name, ...aboutLine(halyard)],
+        // That it has no place either follows.
+        explains: halyard.belay ? [] : [halyard.address],
       }
     }
   },
