@@ -113,8 +113,11 @@ function spread(work: Work, sail: Figure<SailLoad>): Figure<LineLoad> {
       )
     case 'tack':
       return workedFrom([sail], sail =>
-        beforeItDraws(sail, work.spar?.kind === 'slung yard' ? share.lug : share.luff),
+        load(shaking(sail), (work.spar?.kind === 'slung yard' ? share.lug : share.luff) * sail.strongForce),
       )
+    case 'leech':
+    case 'luff':
+      return workedFrom([sail], sail => drawing(sail, share.bowline))
     default:
       return noMethod(work)
   }

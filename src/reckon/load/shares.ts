@@ -14,7 +14,7 @@ export const lowering = 0.5
 export const corner = { raised: 0.5, triced: 0.25, reefed: 0.25, broughtIn: 0.25 } as const
 /** Of the same, on all lines together that gather it: the other half hangs from what it is bent to. */
 export const gathering = 0.5
-/** Of what a tack, a guy or an outhaul bears of the wind, while it is hauled before the sail draws. */
+/** Of what a guy bears of the wind, while it is hauled before the sail draws. */
 export const beforeItDraws = 0.5
 /** Of the force of its sail, that the parrel and the halyard feel of a yard while it is hoisted. */
 export const parrel = 0.05
@@ -30,6 +30,8 @@ export const outhaul = 0.4
 export const lug = 0.4
 /** Of the force of its sail, on one brace. */
 export const brace = 0.2
+/** Of the force of its sail, on a line that stretches its luff or its leech. */
+export const bowline = 0.1
 /** Of the force of its sail, on one vang. */
 export const vang = 0.1
 /** Of the force of a boomed sail, on the guy that holds its boom forward. */
