@@ -165,7 +165,10 @@ function hungOn(sail: Sail, rig: Rig): string | undefined {
     const yard = rig.sparAt.get(sail.yard)
     return yard?.kind === 'yard' ? `yard ${yard.hoists ? 'hoists' : 'fixed'}` : undefined
   }
-  const gaff = sail.on.map(name => rig.sparAt.get(name)).find(spar => spar?.kind === 'gaff')
+  const spars = sail.on.flatMap(name => rig.sparAt.get(name) ?? [])
+  const gaff = spars.find(spar => spar.kind === 'gaff')
   if (gaff?.kind === 'gaff' && sail.class === 'gaff sail') return gaff.hoists ? 'gaff hoists' : 'gaff stands'
+  const slung = spars.find(spar => spar.kind === 'slung yard')
+  if (slung?.kind === 'slung yard') return `yard ${slung.hoists ? 'hoists' : 'fixed'}`
   return sail.on[0] === undefined || sail.class === 'gaff sail' ? undefined : `on the ${sail.on[0]}`
 }
