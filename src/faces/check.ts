@@ -1,7 +1,7 @@
 import { counted } from '../findings/index.ts'
 import { type Checked, checkedTexts } from './checked.ts'
-import type { CheckOptions } from './cli.ts'
 import { Complaint } from './complaint.ts'
+import type { CheckOptions } from './options.ts'
 import { readEntry } from './read-text.ts'
 import { told } from './tell.ts'
 

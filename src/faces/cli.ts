@@ -4,6 +4,7 @@ import { Command, CommanderError, Option } from 'commander'
 import type { PaperKind } from '../sheets/papers.ts'
 import { isComplaint } from './complaint.ts'
 import { home } from './home.ts'
+import type { CheckOptions, FairOptions, PaperOptions } from './options.ts'
 import type { ReckonOptions } from './reckon.ts'
 import type { ByHandOptions } from './reckon-by-hand.ts'
 import type { AssumptionOptions } from './reckon-options.ts'
@@ -168,33 +169,6 @@ function reckonCommand(crosstree: Command): void {
       const { reckonAsked } = await import('./reckon.ts')
       process.exitCode = reckonAsked(file, options, version())
     })
-}
-
-/** How findings are written. */
-export type Format = 'plain' | 'json' | 'sarif'
-
-/** Options of `check`. */
-export interface CheckOptions {
-  readonly format: Format
-  readonly name: string
-  readonly fix?: boolean
-  readonly write?: boolean
-}
-
-/** Options of `fair`. */
-export interface FairOptions {
-  readonly check?: boolean
-  readonly name: string
-}
-
-/** Options of the verbs that write papers. */
-export interface PaperOptions {
-  readonly into?: string
-  readonly paper: 'A4' | 'Letter'
-  readonly language?: string
-  readonly unsound?: boolean
-  readonly format: Format
-  readonly name: string
 }
 
 const formatOption = () =>

@@ -1,7 +1,7 @@
 import { fair } from '../fair/index.ts'
 import type { Finding } from '../findings/index.ts'
 import type { Source } from '../text/index.ts'
-import type { FairOptions } from './cli.ts'
+import type { FairOptions } from './options.ts'
 import { readEntry } from './read-text.ts'
 import { rewrite } from './rewrite.ts'
 import { told } from './tell.ts'

@@ -8,7 +8,7 @@ import {
   sarifFindings,
 } from '../press/findings/index.ts'
 import type { Source } from '../text/index.ts'
-import type { Format } from './cli.ts'
+import type { Format } from './options.ts'
 
 /** Findings in the form asked for, ready to be written. */
 export function told(

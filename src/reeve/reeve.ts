@@ -7,8 +7,9 @@ import { amendments, framework } from './amend.ts'
 import { wholeLine } from './clauses.ts'
 import { draft, type Gearing } from './draft.ts'
 import { fitsSail, gearFor } from './gearing.ts'
+import { readTables } from './read-tables.ts'
 import { type Rope, ropesOf } from './ropes.ts'
-import { readTables, type TableName, type Tables } from './tables.ts'
+import type { TableName, Tables } from './tables.ts'
 
 /** A text that brings in nothing but the standard gear: to know what gears there are. */
 const standard: Source = { name: 'reeved.rig', text: 'bring in standard gear\n' }
