@@ -1,9 +1,8 @@
 import { type Metres, metres, type Point3, type Radians } from '../../measure/index.ts'
-import type { Line, Rig } from '../../rig/index.ts'
-import { gatheredBy } from './gathered.ts'
-import { planIndex } from './plan-index.ts'
-import { approach, crossingAngle } from './segment.ts'
-import { fixedStrands, type RunningStrand, type StandingStrand, standingStrands } from './strand.ts'
+import type { Line } from '../../rig/index.ts'
+import type { Field } from './field.ts'
+import { approachWithin, crossingAngle } from './segment.ts'
+import { type RunningStrand, type StandingStrand, standingStrands } from './strand.ts'
 
 /** Where a line passes another line or a part of the standing rigging. */
 interface Passing {
@@ -29,30 +28,25 @@ export interface Chafe extends Passing {
 export const reach = metres(0.15)
 
 /** Where running lines cross each other between their pins and their last blocks; `fouls.md` says what is left out. */
-export function crossingsOf(rig: Rig): readonly Crossing[] {
-  const gathered = gatheredBy(rig)
-  const strands = rig.lines.flatMap(fixedStrands)
-  const near = planIndex(strands, reach + 2 * thickest(strands))
-  return strands.flatMap((strand, i) =>
-    near(strand).flatMap(j => {
+export function crossingsOf({ strands, near, gathered, thickest }: Field): readonly Crossing[] {
+  return strands.flatMap((strand, i) => {
+    if (!strand.isFixed) return []
+    const isLater = (j: number) => j > i && strands[j]?.isFixed === true && strands[j]?.line !== strand.line
+    return near(strand, reach + 2 * thickest, isLater).flatMap(j => {
       const other = strands[j]
-      if (j <= i || !other || other.line === strand.line) return []
-      const passing = passingOf(strand, other)
+      const passing = other && passingOf(strand, other)
       if (!passing || gathered.at(passing.at) || gathered.along(strand) || gathered.along(other)) return []
       return { line: strand.line, other: other.line, ...passing }
-    }),
-  )
+    })
+  })
 }
 
 /** Where running lines cross the standing rigging between their pins and their last blocks. */
-export function chafesOf(rig: Rig): readonly Chafe[] {
-  const gathered = gatheredBy(rig)
-  const parts = standingStrands(rig)
-  const near = planIndex(parts, reach + 2 * thickest(parts))
-  return rig.lines.flatMap(fixedStrands).flatMap(strand =>
-    near(strand).flatMap(i => {
-      const part = parts[i]
-      const passing = part && passingOf(strand, part)
+export function chafesOf({ rig, strands, near, gathered, thickest }: Field): readonly Chafe[] {
+  return standingStrands(rig).flatMap(part =>
+    near(part, reach + part.radius + thickest).flatMap(i => {
+      const strand = strands[i]
+      const passing = strand?.isFixed && passingOf(strand, part)
       if (!passing || gathered.at(passing.at) || isBesideFoot(part, passing.at)) return []
       return { line: strand.line, part, ...passing }
     }),
@@ -66,11 +60,12 @@ const besideEnd = 0.5
 const alongside = (10 * Math.PI) / 180
 
 function passingOf(strand: RunningStrand, other: RunningStrand | StandingStrand): Passing | undefined {
-  const { distance, at, fromEnd } = approach(strand, other)
-  const clear = metres(Math.max(0, distance - strand.radius - other.radius))
-  if (clear >= reach || fromEnd < besideEnd) return undefined
+  const thickness = strand.radius + other.radius
+  const near = approachWithin(reach + thickness, strand, other)
+  if (!near || near.fromEnd < besideEnd) return undefined
   const angle = crossingAngle(strand, other)
-  return angle < alongside ? undefined : { at, clear, angle }
+  if (angle < alongside) return undefined
+  return { at: near.at, clear: metres(Math.max(0, near.distance - thickness)), angle }
 }
 
 /** As high as a hand reaches from the rail, trucks and fairlead boards hold the leads off shrouds: common practice, no source. */
@@ -78,6 +73,3 @@ const besideFoot = 2
 
 const isBesideFoot = ({ part, from, to }: StandingStrand, point: Point3): boolean =>
   part.kind !== 'stay' && point.z - Math.min(from.z, to.z) < besideFoot
-
-const thickest = (strands: readonly { readonly radius: Metres }[]): number =>
-  strands.reduce((most, { radius }) => Math.max(most, radius), 0)

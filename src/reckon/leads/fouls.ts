@@ -1,5 +1,6 @@
 import type { Rig } from '../../rig/index.ts'
 import { type Chafe, type Crossing, chafesOf, crossingsOf } from './crossings.ts'
+import { fieldOf } from './field.ts'
 import { type OverDeck, overDeckOf } from './over-deck.ts'
 import { type ThroughMast, throughMastsOf } from './through-mast.ts'
 
@@ -12,9 +13,12 @@ export interface Fouls {
 }
 
 /** Everything that the leads of a rig foul, as the sails are set and the yards square. `fouls.md` has the method. */
-export const foulsOf = (rig: Rig): Fouls => ({
-  crossings: crossingsOf(rig),
-  chafes: chafesOf(rig),
-  overDeck: overDeckOf(rig),
-  throughMasts: throughMastsOf(rig),
-})
+export function foulsOf(rig: Rig): Fouls {
+  const field = fieldOf(rig)
+  return {
+    crossings: crossingsOf(field),
+    chafes: chafesOf(field),
+    overDeck: overDeckOf(field),
+    throughMasts: throughMastsOf(field),
+  }
+}

@@ -1,6 +1,6 @@
 import { type Point3, point3 } from '../../measure/index.ts'
 import { onMast, type Rig, type Spar } from '../../rig/index.ts'
-import { approach, type Segment } from './segment.ts'
+import { approachWithin, type Segment } from './segment.ts'
 
 /** Within this of a mast, leads come down through its tops, crosstrees and fairleads: common practice, no source. */
 const besideMast = 1
@@ -40,4 +40,4 @@ function axisOf(spar: Spar): Segment | undefined {
 }
 
 const isBeside = (axis: Segment, point: Point3): boolean =>
-  approach(axis, { from: point, to: point }).distance <= besideSpar
+  approachWithin(besideSpar, axis, { from: point, to: point }) !== undefined

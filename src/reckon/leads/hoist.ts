@@ -1,7 +1,7 @@
 import { type Figure, known, type Metres, metres, type Point3, point3, unknown } from '../../measure/index.ts'
 import type { Boom, Line, Rig } from '../../rig/index.ts'
 import { hoistingYard, unsaid } from './load.ts'
-import { approach } from './segment.ts'
+import { approachWithin } from './segment.ts'
 import { between, beyond, distance } from './vector.ts'
 
 /** A lead that ends within a metre of where its load is set is told with the load set. */
@@ -20,17 +20,22 @@ export function hoistOf(line: Line, rig: Rig): Figure<Metres> {
   switch (line.deed?.object) {
     case 'yard': {
       const { at, loweredHeight } = hoistingYard(line, rig) ?? {}
-      if (!at || loweredHeight === undefined) return unknown('How far its yard hoists is not given.')
-      return known(metres(at.z - loweredHeight))
+      return risen('yard', at, loweredHeight)
     }
     case 'gaff': {
       const { inner, loweredHeight } = gaffOf(line, rig) ?? {}
-      if (!inner || loweredHeight === undefined) return unknown('How far its gaff hoists is not given.')
-      return known(metres(inner.z - loweredHeight))
+      return risen('gaff', inner, loweredHeight)
     }
     default:
       return cornerHoist(line, rig)
   }
+}
+
+function risen(spar: string, set: Point3 | undefined, lowered: Metres | undefined): Figure<Metres> {
+  if (!set || lowered === undefined) return unknown(`How far its ${spar} hoists is not given.`)
+  return set.z < lowered
+    ? unknown(`Its ${spar} is told lower hoisted than lowered.`)
+    : known(metres(set.z - lowered))
 }
 
 /** From where its lead ends to where it is set; told set, from there down to where it is lowered. */
@@ -81,7 +86,7 @@ function onGaff(line: Line, rig: Rig): Point3 | undefined {
   const { inner, outer, loweredHeight } = gaffOf(line, rig) ?? {}
   if (!block || !inner || !outer || loweredHeight === undefined) return cornerOf(line, rig, 'peak')
   const gaff = { from: inner, to: outer }
-  if (approach(gaff, { from: block, to: block }).distance <= atItsPlace) return block
+  if (approachWithin(atItsPlace, gaff, { from: block, to: block })) return block
   const out = Math.hypot(block.x - inner.x, block.z - loweredHeight)
   return beyond(inner, between(inner, outer), Math.min(1, out / distance(inner, outer)))
 }

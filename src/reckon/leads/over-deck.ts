@@ -1,9 +1,7 @@
 import { type Metres, metres, type Point3, point3 } from '../../measure/index.ts'
-import type { DeckThing, Line, Rig } from '../../rig/index.ts'
-import { gatheredBy } from './gathered.ts'
-import { planIndex } from './plan-index.ts'
+import type { DeckThing, Line } from '../../rig/index.ts'
+import type { Field } from './field.ts'
 import type { Segment } from './segment.ts'
-import { strandsOf } from './strand.ts'
 import { between, beyond } from './vector.ts'
 
 /** A lead that passes over a thing on deck, or through it, and not along a boom. */
@@ -16,18 +14,18 @@ export interface OverDeck {
   readonly overTop: Metres
 }
 
+/** A lead higher than this over a thing's top is out of everybody's way. */
+const outOfReach = 3
+
 /** Every stretch of every lead within the outline of a thing on deck, seen from above; the lowest of each line. */
-export function overDeckOf(rig: Rig): readonly OverDeck[] {
-  const gathered = gatheredBy(rig)
-  const strands = rig.lines.flatMap(strandsOf)
-  const near = planIndex(strands, 0)
+export function overDeckOf({ rig, strands, near, gathered }: Field): readonly OverDeck[] {
   return rig.deck.flatMap(thing => {
     const lowest = new Map<Line, Point3>()
-    for (const i of near(outline(thing))) {
+    for (const i of near(outline(thing), 0)) {
       const strand = strands[i]
       const at = strand && lowestWithin(strand, thing)
-      if (!at || gathered.along(strand)) continue
-      if (at.z < (lowest.get(strand.line)?.z ?? Number.POSITIVE_INFINITY)) lowest.set(strand.line, at)
+      const before = lowest.get(strand?.line as Line)?.z ?? thing.top + outOfReach
+      if (strand && at && at.z < before && !gathered.along(strand)) lowest.set(strand.line, at)
     }
     return [...lowest].map(([line, at]) => ({ line, thing, at, overTop: metres(at.z - thing.top) }))
   })

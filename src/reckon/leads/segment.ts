@@ -1,5 +1,5 @@
-import { type Metres, metres, type Point3, type Radians, radians } from '../../measure/index.ts'
-import { angleBetween, between, beyond, distance, dot } from './vector.ts'
+import { type Metres, metres, type Point3, point3, type Radians, radians } from '../../measure/index.ts'
+import { angleBetween, between } from './vector.ts'
 
 /** A straight stretch from one point to another. */
 export interface Segment {
@@ -10,34 +10,52 @@ export interface Segment {
 /** Where two stretches come nearest to each other. */
 export interface Approach {
   readonly distance: Metres
-  /** The point on the first stretch, and the one on the second. */
+  /** The point on the first stretch. */
   readonly at: Point3
-  readonly other: Point3
   /** From there to the nearest end of either stretch: nothing where one of them ends there. */
   readonly fromEnd: Metres
 }
 
 /**
- * Nearest approach of two stretches: the feet of their common perpendicular, each held within its stretch.
- * C. Ericson, Real-Time Collision Detection, 2005, section 5.1.9 (from memory).
+ * Nearest approach of two stretches, if it is no further than a limit: the feet of their common perpendicular, each held
+ * within its stretch. C. Ericson, Real-Time Collision Detection, 2005, section 5.1.9 (from memory). In plain numbers,
+ * for most pairs that are asked for lie further apart and leave nothing behind.
  */
-export function approach(a: Segment, b: Segment): Approach {
-  const [one, two, apart] = [between(a.from, a.to), between(b.from, b.to), between(b.from, a.from)]
-  const [aa, bb, ab] = [dot(one, one), dot(two, two), dot(one, two)]
-  const [ac, bc] = [dot(one, apart), dot(two, apart)]
-  const sine = aa * bb - ab * ab
-  let s = sine > 1e-12 * aa * bb ? within((ab * bc - ac * bb) / sine) : 0
-  let t = ratio(ab * s + bc, bb)
-  if (t < 0 || t > 1 || bb === 0) {
-    t = within(t)
-    s = within(ratio(ab * t - ac, aa))
+export function approachWithin(limit: number, a: Segment, b: Segment): Approach | undefined {
+  const { from: p } = a
+  const { from: q } = b
+  const ux = a.to.x - p.x
+  const uy = a.to.y - p.y
+  const uz = a.to.z - p.z
+  const vx = b.to.x - q.x
+  const vy = b.to.y - q.y
+  const vz = b.to.z - q.z
+  const wx = p.x - q.x
+  const wy = p.y - q.y
+  const wz = p.z - q.z
+  const uu = ux * ux + uy * uy + uz * uz
+  const vv = vx * vx + vy * vy + vz * vz
+  const uv = ux * vx + uy * vy + uz * vz
+  const uw = ux * wx + uy * wy + uz * wz
+  const vw = vx * wx + vy * wy + vz * wz
+  const sine = uu * vv - uv * uv
+  let s = sine > 1e-12 * uu * vv ? held((uv * vw - uw * vv) / sine) : 0
+  let t = ratio(uv * s + vw, vv)
+  // Beyond an end of the second, and where that is but a point, the first is asked anew.
+  if (t < 0 || t > 1 || vv === 0) {
+    t = held(t)
+    s = held(ratio(uv * t - uw, uu))
   }
-  const [at, other] = [beyond(a.from, one, s), beyond(b.from, two, t)]
-  const fromEnd = Math.min(Math.min(s, 1 - s) * Math.sqrt(aa), Math.min(t, 1 - t) * Math.sqrt(bb))
-  return { distance: metres(distance(at, other)), at, other, fromEnd: metres(fromEnd) }
+  const distance = Math.hypot(wx + s * ux - t * vx, wy + s * uy - t * vy, wz + s * uz - t * vz)
+  if (distance > limit) return undefined
+  return {
+    distance: metres(distance),
+    at: point3(p.x + s * ux, p.y + s * uy, p.z + s * uz),
+    fromEnd: metres(Math.min(Math.min(s, 1 - s) * Math.sqrt(uu), Math.min(t, 1 - t) * Math.sqrt(vv))),
+  }
 }
 
-const within = (share: number): number => Math.max(0, Math.min(1, share))
+const held = (share: number): number => Math.max(0, Math.min(1, share))
 
 /** A stretch without length has but one point. */
 const ratio = (a: number, b: number): number => (b === 0 ? 0 : a / b)

@@ -5,8 +5,8 @@ import type { Segment } from './segment.ts'
 /** One stretch of a running line, from a point of its lead to the next. */
 export interface RunningStrand extends Segment {
   readonly line: Line
-  /** From 1 at the pin. */
-  readonly stretch: number
+  /** Between the pin and the last block: beyond it, a line goes where its load goes. */
+  readonly isFixed: boolean
   readonly radius: Metres
 }
 
@@ -23,11 +23,8 @@ export const strandsOf = (line: Line): readonly RunningStrand[] =>
   line.lead.slice(1).flatMap((to, i) => {
     const from = line.lead[i]
     const radius = metres((line.rope?.diameter ?? 0) / 2)
-    return from ? [{ line, stretch: i + 1, from: from.at, to: to.at, radius }] : []
+    return from ? [{ line, isFixed: i + 2 < line.lead.length, from: from.at, to: to.at, radius }] : []
   })
-
-/** The stretches between pin and last block: beyond it, a line goes where its load goes. */
-export const fixedStrands = (line: Line): readonly RunningStrand[] => strandsOf(line).slice(0, -1)
 
 /** Every part of the standing rigging that the text places. */
 export const standingStrands = ({ standing }: Pick<Rig, 'standing'>): readonly StandingStrand[] =>

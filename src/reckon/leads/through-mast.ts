@@ -1,8 +1,6 @@
-import type { Line, Mast, Rig } from '../../rig/index.ts'
-import { gatheredBy } from './gathered.ts'
-import { planIndex } from './plan-index.ts'
-import { approach, crossingAngle, type Segment } from './segment.ts'
-import { strandsOf } from './strand.ts'
+import type { Line, Mast } from '../../rig/index.ts'
+import type { Field } from './field.ts'
+import { approachWithin, crossingAngle, type Segment } from './segment.ts'
 
 /** A lead that passes through a mast. */
 export interface ThroughMast {
@@ -14,18 +12,15 @@ export interface ThroughMast {
 const downMast = (10 * Math.PI) / 180
 
 /** Leads whose line would cut more than half a mast's thickness. */
-export function throughMastsOf(rig: Rig): readonly ThroughMast[] {
-  const gathered = gatheredBy(rig)
-  const strands = rig.lines.flatMap(strandsOf)
-  const near = planIndex(strands, 0.5)
+export function throughMastsOf({ rig, strands, near, gathered }: Field): readonly ThroughMast[] {
   return rig.masts.flatMap(mast => {
     const sections = mast.sections.flatMap(({ foot, head, diameter }) =>
       foot && head && diameter ? [{ from: foot, to: head, radius: diameter / 2 }] : [],
     )
     const lines = sections.flatMap(section =>
-      near(section).flatMap(i => {
+      near(section, section.radius).flatMap(i => {
         const strand = strands[i]
-        return strand && !gathered.along(strand) && cuts(strand, section) ? [strand.line] : []
+        return strand && cuts(strand, section) && !gathered.along(strand) ? [strand.line] : []
       }),
     )
     return [...new Set(lines)].map(line => ({ line, mast }))
@@ -33,8 +28,6 @@ export function throughMastsOf(rig: Rig): readonly ThroughMast[] {
 }
 
 function cuts(strand: Segment, section: Segment & { readonly radius: number }): boolean {
-  const { distance, fromEnd } = approach(strand, section)
-  return (
-    distance < section.radius / 2 && fromEnd > section.radius && crossingAngle(strand, section) > downMast
-  )
+  const near = approachWithin(section.radius / 2, strand, section)
+  return near !== undefined && near.fromEnd > section.radius && crossingAngle(strand, section) > downMast
 }

@@ -3,7 +3,7 @@ import { vec3 } from 'gl-matrix'
 import { describe, expect, it } from 'vitest'
 import { point3 } from '../../../src/measure/index.ts'
 import { foulsOf } from '../../../src/reckon/leads/index.ts'
-import { approach, crossingAngle, type Segment } from '../../../src/reckon/leads/segment.ts'
+import { approachWithin, crossingAngle, type Segment } from '../../../src/reckon/leads/segment.ts'
 import type { Rig } from '../../../src/rig/index.ts'
 import { compiledRig, compiledText } from '../../support/compiled.ts'
 import { fleet } from '../../support/fleet.ts'
@@ -16,6 +16,9 @@ const segment = (
   to: point3(...to),
 })
 
+const nearest = (one: Segment, other: Segment) =>
+  approachWithin(Number.POSITIVE_INFINITY, one, other)?.distance ?? Number.NaN
+
 describe('nearest approach of two stretches', () => {
   it.each([
     ['across each other', segment([0, 0, 0], [2, 0, 0]), segment([1, -1, 1], [1, 1, 1]), 1],
@@ -26,8 +29,9 @@ describe('nearest approach of two stretches', () => {
     ['one without length', segment([0, 0, 0], [4, 0, 0]), segment([3, 2, 0], [3, 2, 0]), 2],
     ['both without length', segment([0, 0, 0], [0, 0, 0]), segment([3, 4, 0], [3, 4, 0]), 5],
   ])('%s', (_, one, other, distance) => {
-    expect(approach(one, other).distance).toBeCloseTo(distance, 12)
-    expect(approach(other, one).distance).toBeCloseTo(distance, 12)
+    expect(nearest(one, other)).toBeCloseTo(distance, 12)
+    expect(nearest(other, one)).toBeCloseTo(distance, 12)
+    expect(approachWithin(distance - 0.001, one, other)).toBeUndefined()
   })
 
   // Another library walks along both stretches, step by step: it can find nothing nearer, and something as near.
@@ -44,7 +48,7 @@ describe('nearest approach of two stretches', () => {
             others.map(other => vec3.distance(one, other)),
           ),
         )
-        const found = approach(segment(a, b), segment(c, d)).distance
+        const found = nearest(segment(a, b), segment(c, d))
         const stride = (vec3.distance(a, b) + vec3.distance(c, d)) / 80
         expect(found).toBeLessThanOrEqual(walked + 1e-4)
         expect(found).toBeGreaterThanOrEqual(walked - stride - 1e-4)
