@@ -38,6 +38,8 @@ export interface Line {
   readonly deed: LineDeed | undefined
   readonly function: LineFunction | undefined
   readonly rope: Rope | undefined
+  /** Address of the line that is the other half of its rope: a tack and sheet in one, made fast at the middle. */
+  readonly middledWith: string | undefined
   /** Colour of the whipping at its end, and of the rope: how it is known from its fellows. */
   readonly whipped: string | undefined
   readonly coloured: string | undefined

@@ -224,6 +224,14 @@ export abstract class GearParser extends ClausesParser {
     })
   })
 
+  /** 'middled with sheet': one rope, made fast at its middle, is both lines. */
+  middled = this.RULE('middled', (): Clause => {
+    const first = this.CONSUME(said.middled)
+    this.CONSUME(said.with)
+    const name = this.SUBRULE(this.name)
+    return this.ACTION(() => ({ kind: 'middled', with: name, span: this.since(first) }))
+  })
+
   /** 'whipped "red over white"', 'coloured "tan"': how a rope is known from its fellows. */
   markedRope = this.RULE('markedRope', (): Clause => {
     const first = this.OR([

@@ -48,6 +48,7 @@ export abstract class LinesParser extends PhasesParser {
     { ALT: () => this.SUBRULE(this.by) },
     { ALT: () => this.SUBRULE(this.numbered) },
     { ALT: () => this.SUBRULE(this.dayOf) },
+    { ALT: () => this.SUBRULE(this.middled) },
     { ALT: () => this.SUBRULE(this.markedRope) },
     { ALT: () => this.SUBRULE(this.conjectural) },
     { ALT: () => this.SUBRULE(this.stepped) },

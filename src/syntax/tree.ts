@@ -179,6 +179,7 @@ export type Clause =
   | (Said & { readonly kind: 'travels'; readonly measure: Measure }) // travels 3.20 m
   | (Said & { readonly kind: 'shifts'; readonly to: 'weather' | 'lee' }) // shifts to weather
   | (Said & { readonly kind: 'cut'; readonly measure: Measure }) // cut 45 m
+  | (Said & { readonly kind: 'middled'; readonly with: Name }) // tack ... middled with sheet
   | (Said & { readonly kind: 'whipped' | 'coloured'; readonly label: Words }) // whipped "red over white"; coloured "tan"
   // --- phases
   | (Said & {

@@ -77,6 +77,7 @@ export const smallWords = [
     'also',
     'not',
     'fits',
+    'middled',
     'whipped',
     'coloured',
     'due',

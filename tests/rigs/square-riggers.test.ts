@@ -153,9 +153,7 @@ describe('the ship', () => {
       return textsOf(name ? [name] : [])[0]?.mark.at.x ?? Number.NaN
     }
     // Aft is to the left on the plan, and two millimetres are half a metre at 1 : 250.
-    expect(nameAt(planOf(text))).toBeLessThan(
-      nameAt(planOf(text.replace(/^ {2}main royal at .*$/m, ''))) - 2,
-    )
+    expect(nameAt(planOf(text))).toBeLessThan(nameAt(planOf(text.replace(/^ {2}main royal at .*$/m, ''))) - 2)
   })
 })
 
@@ -202,6 +200,14 @@ describe('the brig', () => {
     expect(kinds).toEqual(['bitts', 'kevel', 'rack', 'shroud cleat'])
     const shared = rig.rails.flatMap(rail => rail.places).filter(place => place.shared)
     expect(shared.map(({ lines }) => lines)).toEqual([['house-flag-halyard', 'signal-halyard']])
+  })
+
+  test('has the tack and sheet of her fore course in one rope, on each side', () => {
+    const tacks = rig.lines.filter(({ words }) => words === 'fore course tack')
+    expect(tacks.map(({ middledWith }) => middledWith)).toEqual([
+      'fore.course.sheet.port',
+      'fore.course.sheet.starboard',
+    ])
   })
 
   test('has two reef bands in each topsail, the main topsail its own', () => {

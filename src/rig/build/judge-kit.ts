@@ -40,11 +40,13 @@ export function judgeKits(
   }
 }
 
-/** Lines named as answering, that neither are nor ever were in the gear. Names of other sails' lines hold more words and are left. */
+/** Lines named as answering or as the other half of a rope, that neither are nor ever were in the gear. Names of other sails' lines hold more words and are left. */
 function strangersInAnswers(kit: Kit): readonly Name[] {
   return [...kit.lines.values()]
-    .flatMap(line => [...line.against, ...line.notAgainst])
-    .map(({ name }) => name)
+    .flatMap(({ against, notAgainst, middledWith }) => [
+      ...[...against, ...notAgainst].map(({ name }) => name),
+      ...(middledWith ? [middledWith] : []),
+    ])
     .filter(name => !isOfTheGear(kit, name))
 }
 

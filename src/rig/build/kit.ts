@@ -52,6 +52,8 @@ export interface KitLine {
   readonly called: string | undefined
   readonly short: string | undefined
   readonly nicknames: readonly string[]
+  /** The line that is the other half of its rope. */
+  readonly middledWith: Name | undefined
   readonly whipped: string | undefined
   readonly coloured: string | undefined
   readonly conjectural: boolean
@@ -198,6 +200,7 @@ const freshLine = (name: Name, span: Span): KitLine => ({
   called: undefined,
   short: undefined,
   nicknames: [],
+  middledWith: undefined,
   whipped: undefined,
   coloured: undefined,
   conjectural: false,
@@ -242,6 +245,8 @@ function withSaid(line: KitLine, said: Clause): KitLine {
       return { ...line, horse: said.names[0] }
     case 'nicknamed':
       return { ...line, nicknames: said.names.map(({ text }) => text) }
+    case 'middled':
+      return { ...line, middledWith: said.with }
     case 'whipped':
     case 'coloured':
       return { ...line, [said.kind]: said.label.text }

@@ -51,6 +51,7 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     deed,
     function: deed && functionOf(deed),
     rope: ropeOf(hung),
+    middledWith: otherHalf(hung, finishing),
     whipped: line.whipped,
     coloured: line.coloured,
     conjectural: line.conjectural,
@@ -126,6 +127,15 @@ function deedOf(hung: Hung, { around }: Finishing): LineDeed | undefined {
   const on = deed.on && ground.thing(nameKey(deed.on.words)) !== undefined
   const found = deed.on ? on === true : ground.thing(object) !== undefined
   return { verb: deed.deed, object, direction: deed.direction, found }
+}
+
+/** The other line of its rope: of a pair the one on the same side. */
+function otherHalf(hung: Hung, finishing: Finishing): string | undefined {
+  const name = hung.line.middledWith
+  if (!name) return undefined
+  return answering(hung, { name, reach: undefined, span: name.span }, finishing).find(
+    one => one !== hung.address,
+  )
 }
 
 /** Hauling draws the yardarm toward the last block before it, whatever the brace is called. */

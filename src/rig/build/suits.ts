@@ -46,6 +46,7 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
     'shifts',
     'on',
     'cut',
+    'middled',
     'whipped',
     'coloured',
     'nicknamed',
