@@ -23,8 +23,7 @@ function plainTable({ title, columns, rows, notes }: Table): string {
     ...(columns.some(column => column.heading !== 'figure') ? [line(heads)] : []),
     line(widths.map(width => '-'.repeat(width))),
     ...cells.map(line),
-    ...unknowns,
-    ...notes.map(oneLine),
+    ...[...unknowns, ...notes].flatMap(note => wrapped(oneLine(note))),
     '',
   ].join('\n')
 }
@@ -56,7 +55,18 @@ function reasonsOf(columns: Table['columns'], rows: Table['rows']): readonly str
       held.set(cell.because, one.add(columns[i]?.heading === 'value' ? what.replace(/^value of /, '') : what))
     })
   }
-  return [...held].map(([because, whats]) => oneLine(`? ${[...whats].join(', ')}: ${because}`))
+  return [...held].map(([because, whats]) => `? ${[...whats].join(', ')}: ${because}`)
+}
+
+/** What is said below a table, in lines of a hundred columns. */
+function wrapped(said: string): readonly string[] {
+  const lines: string[] = []
+  for (const word of said.split(' ')) {
+    const last = lines.at(-1)
+    if (last === undefined || widthOf(last) + 1 + widthOf(word) > 100) lines.push(word)
+    else lines[lines.length - 1] = `${last} ${word}`
+  }
+  return lines
 }
 
 const widthOf = (words: string): number => [...words].length

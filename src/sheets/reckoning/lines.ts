@@ -91,7 +91,7 @@ export const caution =
 
 function assumed({ assumptions }: Figures, { force }: TableUnits): string {
   const { wind, friction, hands, end, age } = assumptions
-  const hand = `${(hands.hand / force.si).toFixed(force.unit === 'kN' ? 3 : 0)} ${force.unit}`
+  const hand = force.unit === 'kN' ? `${hands.hand} N` : `${Math.round(hands.hand / force.si)} ${force.unit}`
   return `Hauled in a wind of ${wind} m/s; friction of ${friction.share * 100} % a sheave, ${friction.model}; ${hand} a hand; rope ${age}, ${end}.`
 }
 
