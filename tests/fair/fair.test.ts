@@ -66,6 +66,10 @@ describe('every rig and every gear', () => {
   })
 })
 
+it('finds the texts that come with the program fair', () => {
+  expect(texts.filter(({ name, text }) => faired(text, name) !== text).map(({ name }) => name)).toEqual([])
+})
+
 describe('the margins', () => {
   test('are two spaces a level, whatever they were', () => {
     expect(
