@@ -105,11 +105,19 @@ export function ropeTable(material: string, diameter: Metres, assumptions: Assum
         "Nicholls's Seamanship, p. 346",
       ),
       [words('Rules of thumb, for comparison only:'), nothing, nothing],
-      ...rulesOfThumb.map(rule => row(rule.name, known(byRule(rule, diameter)), rule.source)),
+      ...rulesOfThumb
+        .filter(rule => isOf(material, rule.name))
+        .map(rule => row(rule.name, known(byRule(rule, diameter)), rule.source)),
     ],
     notes: [caution],
   }
 }
+
+/** Whether a rule of thumb speaks of a material, or of any rope. */
+const isOf = (material: string, rule: string): boolean =>
+  ['any', ...material.toLowerCase().split(' ')].some(
+    word => rule.startsWith(`${word} `) || rule.startsWith(`${word},`),
+  )
 
 /** What the rules in print make of a vessel's spars. */
 export function proportionsTables(beam: Metres, length: Metres): readonly Table[] {
