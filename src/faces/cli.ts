@@ -133,6 +133,7 @@ function reckonCommand(crosstree: Command): void {
     .option('--name <name>', 'what to call standard input', 'standard-input.rig')
     .option('--set <sails>', 'balance these sails together, as in "fore course and main course"')
     .option('--wind <speed>', 'the wind lines are hauled in: "8 m/s", "16 kn", "force 5"')
+    .option('--off-bow <angle>', 'how far off the bow it blows, for the bracing of yards: "67.5 deg"')
     .option('--hand <force>', 'the pull of one hand: "225 N", "50 lbf"')
     .option('--loss <share>', 'what each hand beyond the fourth gives less: "10 %"')
     .option('--friction <share>', 'of each sheave: "10 %"')

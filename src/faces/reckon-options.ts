@@ -4,6 +4,8 @@ import {
   metresPerSecond,
   type Newtons,
   newtons,
+  type Radians,
+  radians,
   units,
 } from '../measure/index.ts'
 import { type Assumptions, canvasNames, sparMaterials, usual } from '../reckon/index.ts'
@@ -13,6 +15,7 @@ import { Complaint } from './complaint.ts'
 /** What a user may choose of the assumptions, as said on the command line. */
 export interface AssumptionOptions {
   readonly wind?: string
+  readonly offBow?: string
   readonly hand?: string
   readonly loss?: string
   readonly friction?: string
@@ -25,10 +28,11 @@ export interface AssumptionOptions {
 
 /** The usual assumptions, but for what the user says. Complains of what makes no sense. */
 export function assumptionsOf(options: AssumptionOptions): Assumptions {
-  const { wind, hand, loss, friction, model, timber, canvas, ropeEnd, ropeAge } = options
+  const { wind, offBow, hand, loss, friction, model, timber, canvas, ropeEnd, ropeAge } = options
   return {
     ...usual,
     wind: wind === undefined ? usual.wind : speedIn('--wind', wind),
+    offBow: offBow === undefined ? usual.offBow : angleIn('--off-bow', offBow),
     friction: {
       model: (model as Assumptions['friction']['model'] | undefined) ?? usual.friction.model,
       share: friction === undefined ? usual.friction.share : shareIn('--friction', friction),
@@ -87,7 +91,20 @@ function speedIn(option: string, said: string): MetresPerSecond {
 }
 const strongest = 100
 
-function measureIn(option: string, said: string, dimension: 'length' | 'mass', want: string): number {
+/** How far off the bow, from ahead to astern: '67.5 deg'. */
+function angleIn(option: string, said: string): Radians {
+  const want = 'an angle up to 180 degrees, as in "67.5 deg"'
+  const angle = measureIn(option, said, 'angle', want)
+  if (angle > Math.PI) throw new Complaint(`${option} "${said}": say ${want}.`)
+  return radians(angle)
+}
+
+function measureIn(
+  option: string,
+  said: string,
+  dimension: 'length' | 'mass' | 'angle',
+  want: string,
+): number {
   const read = figureAt(said.trim(), 0)
   if (read?.written !== said.trim() || read.dimension !== dimension || read.fault)
     throw new Complaint(`${option} "${said}": say ${want}.`)

@@ -1,6 +1,13 @@
-import type { Figure, Kilograms, Point3, SquareMetres } from '../measure/index.ts'
+import {
+  type Figure,
+  type Kilograms,
+  metresPerSecond,
+  type Point3,
+  type SquareMetres,
+} from '../measure/index.ts'
 import type { Rig, Sail } from '../rig/index.ts'
 import { type Assumptions, usual } from './assumptions.ts'
+import { type Course, fansOf, type MastBraced } from './brace/index.ts'
 import { type Fouls, foulsOf, type LeadFigures, leadFigures } from './leads/index.ts'
 import { type LoadFigures, loadFigures, type SailLoad, sailLoads } from './load/index.ts'
 import { once } from './once.ts'
@@ -29,6 +36,8 @@ export interface Figures {
   /** Where leads come too near to each other, to standing rigging or to what stands on deck. */
   readonly fouls: () => Fouls
   readonly stability: () => StabilityFigures
+  /** How the yards of each mast stand, in the wind and off the bow as assumed. */
+  readonly bracing: () => readonly MastBraced[]
   readonly loads: () => ReadonlyMap<string, LoadFigures>
 }
 
@@ -54,7 +63,13 @@ export function reckon(rig: Rig, assumptions: Assumptions = usual): Figures {
     spars: once(() => new Map(rig.spars.map(spar => [spar.name, sparMass(spar, assumptions.timber)]))),
     leads,
     fouls: once(() => foulsOf(rig)),
+    bracing: once(() => fansOf(rig, courseOf(assumptions))),
     stability: once(() => stabilityOf(rig, { total: all.area, centreOfEffort: all.centreOfEffort })),
     loads: once(() => loadFigures(rig, { sails: loadsOfSails(), leads: leads(), assumptions })),
   }
 }
+
+const courseOf = ({ wind, offBow, made }: Assumptions): Course => ({
+  wind: { speed: wind, angle: offBow },
+  ship: metresPerSecond(wind * made),
+})

@@ -1,4 +1,5 @@
 export { type Assumptions, usual } from './assumptions.ts'
+export type { BracedYard, MastBraced } from './brace/index.ts'
 export type { Figures } from './figures.ts'
 export { reckon } from './figures.ts'
 export type {
@@ -43,6 +44,7 @@ export {
   sparMaterials,
   thicknessBy,
 } from './spars/index.ts'
+export type { Criterion, StabilityFigures } from './stability/index.ts'
 export { coilOf120Fathoms, type Stores, solve, storesOf } from './stores/index.ts'
 export {
   capstan,

@@ -30,6 +30,17 @@ export interface BracedYard {
   readonly byGradient: Radians
 }
 
+/** How every mast that crosses yards is braced on a course. */
+export const fansOf = (rig: Rig, course: Course): readonly MastBraced[] =>
+  rig.masts
+    .filter(({ name }) => rig.spars.some(spar => spar.kind === 'yard' && spar.mast === name))
+    .map(mast => ({ mast: mast.name, yards: fanOf(mast, rig, course) }))
+
+export interface MastBraced {
+  readonly mast: string
+  readonly yards: Figure<readonly BracedYard[]>
+}
+
 /** A mast's yards on a course, from the lowest up. Unknown where one has no height. `bracing.md` has the method. */
 export function fanOf(mast: Mast, rig: Rig, course: Course): Figure<readonly BracedYard[]> {
   const yards = rig.spars.filter((spar): spar is Yard => spar.kind === 'yard' && spar.mast === mast.name)

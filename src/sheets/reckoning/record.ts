@@ -1,4 +1,4 @@
-import { type Figure, known, type Point3, unknown, workedFrom } from '../../measure/index.ts'
+import { known, type Point3, unknown, workedFrom } from '../../measure/index.ts'
 import {
   type Balance,
   balanceOf,
@@ -11,12 +11,13 @@ import {
   sparLength,
 } from '../../reckon/index.ts'
 import type { Line, Rig, Sail, Spar } from '../../rig/index.ts'
+import { foulsRecord, turnsRecord } from './leads-record.ts'
 import { caution } from './lines.ts'
+import { type Entries, type Plain, type ReckoningRecord, record } from './plain.ts'
 import { leadConvention } from './sails.ts'
+import { bracingRecord, stabilityRecord } from './stance-record.ts'
 
-/** A value of the record; numbers are SI, their unit in their name. */
-export type Plain = string | number | boolean | readonly Plain[] | { readonly [name: string]: Plain }
-export type ReckoningRecord = { readonly [name: string]: Plain }
+export type { ReckoningRecord } from './plain.ts'
 
 /**
  * What is reckoned of a rig as plain data in SI units. A figure that is not known is left out, and its reason
@@ -55,23 +56,9 @@ export function reckoningRecord(rig: Rig, figures: Figures, chosen: readonly str
     ),
     spars: rig.spars.map(spar => sparRecord(spar, figures)),
     lines: rig.lines.map(line => lineRecord(line, figures)),
-  }
-}
-
-type Entries = Readonly<Record<string, Figure<Plain>>>
-
-/** The known of the figures beside what is said, and the reasons of those that are not. */
-function record(said: ReckoningRecord, figures: Entries): ReckoningRecord {
-  const told = Object.entries(figures).flatMap(([name, figure]) =>
-    figure.known ? [[name, figure.value]] : [],
-  )
-  const reasons = Object.entries(figures).flatMap(([name, figure]) =>
-    figure.known ? [] : [[name, figure.because]],
-  )
-  return {
-    ...said,
-    ...Object.fromEntries(told),
-    ...(reasons.length > 0 ? { unknown: Object.fromEntries(reasons) } : {}),
+    bracing: bracingRecord(figures),
+    stability: stabilityRecord(figures),
+    fouls: foulsRecord(figures),
   }
 }
 
@@ -129,6 +116,9 @@ function lineRecord(line: Line, figures: Figures): ReckoningRecord {
       length_m: lead?.length ?? noFigures,
       travel_m: lead?.travel ?? noFigures,
       hauled_m: lead?.hauled ?? noFigures,
+      hauled_home_m: lead?.home ?? noFigures,
+      slack_m: lead?.slack ?? noFigures,
+      turns: workedFrom([lead?.way ?? noFigures], turnsRecord),
       advantage: workedFrom([loads?.tackle ?? noFigures], ({ advantage }) => advantage),
       sheaves: workedFrom([loads?.tackle ?? noFigures], ({ sheaves }) => sheaves),
       lead_blocks: loads?.leads ?? noFigures,
@@ -147,9 +137,11 @@ function lineRecord(line: Line, figures: Figures): ReckoningRecord {
 const noFigures = unknown('It has no figures.')
 
 function assumed({ assumptions }: Figures): ReckoningRecord {
-  const { wind, strongWind, friction, hands, timber, canvas, end, age } = assumptions
+  const { wind, offBow, made, strongWind, friction, hands, timber, canvas, end, age } = assumptions
   return {
     wind_m_s: wind,
+    off_bow_rad: offBow,
+    share_of_wind_made: made,
     strong_wind_m_s: { ...strongWind },
     friction_model: friction.model,
     friction_share: friction.share,

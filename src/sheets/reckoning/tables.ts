@@ -1,10 +1,13 @@
 import type { Figures } from '../../reckon/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import type { Table } from '../table.ts'
+import { bracingTable } from './bracing.ts'
 import { lengthsTable, loadsTable } from './lines.ts'
 import { sailsTable, settingTable } from './sails.ts'
 import { sparsTable } from './spars.ts'
+import { stabilityTable } from './stability.ts'
 import { tableUnits } from './units.ts'
+import { foulsTable, waysTable } from './ways.ts'
 import { chosenTable, wholeTable } from './whole.ts'
 
 /** What is reckoned of a rig, as tables in the units of her papers; a table without rows is left out. */
@@ -16,7 +19,11 @@ export function reckoningTables(rig: Rig, figures: Figures, chosen: readonly str
     sailsTable(rig, figures, units),
     settingTable(rig, figures, units),
     sparsTable(rig, figures, units),
+    bracingTable(rig, figures, units),
+    stabilityTable(rig, figures, units),
     lengthsTable(rig, figures, units),
+    waysTable(rig, figures, units),
+    foulsTable(figures, units),
     loadsTable(rig, figures, units),
   ]
   return tables.filter(table => table.rows.length > 0)

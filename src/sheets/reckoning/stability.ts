@@ -1,0 +1,81 @@
+import { type Figure, known, units, workedFrom } from '../../measure/index.ts'
+import type { Criterion, Figures } from '../../reckon/index.ts'
+import type { Rig } from '../../rig/index.ts'
+import { type Cell, nothing, type Table, words } from '../table.ts'
+import { caution } from './lines.ts'
+import { cell, column, plainNumber, type TableUnits } from './units.ts'
+
+const thousandths = plainNumber(3)
+const tenths = plainNumber(1)
+
+/** The printed criteria of a sailing vessel, what she has beside what is asked. Empty where her papers give nothing. */
+export function stabilityTable({ vessel }: Rig, figures: Figures, { length }: TableUnits): Table {
+  const { criteria, leastMetacentricHeight, heel } = figures.stability()
+  const height: Figure<number> =
+    vessel.metacentricHeight === undefined
+      ? { known: false, because: 'Her metacentric height is not given.' }
+      : known(vessel.metacentricHeight)
+  const isAsked = vessel.stability.rightingArms.length > 0 || vessel.stability.waters !== undefined
+  const numeral = (axis: 'x' | 'y' | 'z'): readonly Cell[] => {
+    const name = `46 CFR 171.055, ${axis.toUpperCase()}`
+    if (!criteria.known) return [words(name), cell(criteria, thousandths)]
+    return judged(name, 'long tons/ft²', criteria.value[axis])
+  }
+  const range = workedFrom([criteria], ({ range }) => range)
+  return {
+    id: 'stability',
+    title: 'Stability criteria, and heel',
+    columns: [
+      column('criterion'),
+      column('has'),
+      column('asked'),
+      column('unit'),
+      column('met'),
+      column('mind'),
+    ],
+    rows: isAsked
+      ? [
+          numeral('x'),
+          numeral('y'),
+          numeral('z'),
+          judged('46 CFR 171.055, righting arm positive to', '°', range),
+          [
+            words('46 CFR 170.170, metacentric height'),
+            cell(height, length),
+            cell(leastMetacentricHeight, length),
+            words(length.unit),
+            height.known && leastMetacentricHeight.known
+              ? words(height.value >= leastMetacentricHeight.value ? 'yes' : 'no')
+              : nothing,
+          ],
+          [
+            words('Steady heel close-hauled, 1 lb on the square foot of sail'),
+            cell(
+              workedFrom([heel], a => a / units.deg.si),
+              tenths,
+            ),
+            nothing,
+            words('°'),
+          ],
+        ]
+      : [],
+    notes: [
+      'Masts, yards and rigging are left out of the areas: under bare poles that asks too little. Never a substitute for the vessel’s papers.',
+      caution,
+    ],
+  }
+}
+
+function judged(name: string, unit: string, figure: Figure<Criterion>): readonly Cell[] {
+  if (!figure.known) return [words(name), cell(figure, thousandths)]
+  const { has, asked, isMet, caution: mind } = figure.value
+  const shown = unit === '°' ? tenths : thousandths
+  return [
+    words(name),
+    cell(known(has), shown),
+    cell(known(asked), shown),
+    words(unit),
+    words(isMet ? 'yes' : 'no'),
+    words(mind ?? ''),
+  ]
+}
