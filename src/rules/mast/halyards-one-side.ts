@@ -1,3 +1,4 @@
+import { byMast } from '../by-mast.ts'
 import { gearOf } from '../gear.ts'
 import { aboutLine, placeName, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
@@ -9,11 +10,11 @@ export const halyardsOneSide: Rule = {
   severity: 'warning',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    const halyards = yardHalyards(rig, gearOf(rig))
+    const halyards = byMast(yardHalyards(rig, gearOf(rig)))
     for (const [index, mast] of rig.masts.entries()) {
       const next = rig.masts[index + 1]
-      for (const first of halyards.filter(one => one.mast === mast.name)) {
-        const second = halyards.find(one => one.mast === next?.name && one.class === first.class)
+      for (const first of halyards.get(mast.name) ?? []) {
+        const second = halyards.get(next?.name ?? '')?.find(one => one.class === first.class)
         if (!second || second.line.belay.side !== first.line.belay.side) continue
         yield {
           at: second.line.belaySpan ?? second.line.span,

@@ -1,4 +1,5 @@
 import type { SquareSail } from '../../rig/index.ts'
+import { byMast } from '../by-mast.ts'
 import { gearOf } from '../gear.ts'
 import { aboutLine, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
@@ -14,8 +15,9 @@ export const topsailAndTopgallantOneSide: Rule = {
   judges: 'vessels and parts',
   *judge({ rig }) {
     const halyards = yardHalyards(rig, gearOf(rig))
+    const halyardsOf = byMast(halyards)
     for (const topsail of halyards.filter(one => topsails.includes(one.class))) {
-      const topgallant = halyards.find(one => one.mast === topsail.mast && topgallants.includes(one.class))
+      const topgallant = halyardsOf.get(topsail.mast)?.find(one => topgallants.includes(one.class))
       if (!topgallant || topgallant.line.belay.side !== topsail.line.belay.side) continue
       yield {
         at: topgallant.line.belaySpan ?? topgallant.line.span,

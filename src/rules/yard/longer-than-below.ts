@@ -1,3 +1,4 @@
+import { byMast } from '../by-mast.ts'
 import { squareYardsOf } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
@@ -9,13 +10,11 @@ export const longerThanBelow: Rule = {
   severity: 'warning',
   judges: 'vessels and parts',
   *judge({ rig }) {
-    const all = squareYardsOf(rig)
+    const yardsOf = byMast(squareYardsOf(rig))
     for (const mast of rig.masts) {
-      const yards = all
+      const yards = (yardsOf.get(mast.name) ?? [])
         .flatMap(yard =>
-          yard.mast === mast.name && yard.middle && yard.length
-            ? [{ ...yard, z: yard.middle.z, length: yard.length }]
-            : [],
+          yard.middle && yard.length ? [{ ...yard, z: yard.middle.z, length: yard.length }] : [],
         )
         .sort((a, b) => a.z - b.z)
       for (const [index, yard] of yards.entries()) {

@@ -1,4 +1,5 @@
 import type { Rig, Yard } from '../../rig/index.ts'
+import { byMast } from '../by-mast.ts'
 import { squareYardsOf } from '../gear.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
@@ -15,10 +16,11 @@ export const loweredTooLow: Rule = {
   judges: 'vessels and parts',
   *judge({ rig }) {
     const yards = squareYardsOf(rig)
+    const yardsOf = byMast(yards)
     for (const yard of yards) {
       const low = yard.loweredHeight
       if (!yard.hoists || low === undefined || !yard.middle) continue
-      const stop = stopBelow(rig, yard, yards, yard.middle.z)
+      const stop = stopBelow(rig, yard, yardsOf.get(yard.mast ?? '') ?? [], yard.middle.z)
       if (!stop || low >= stop.height + stop.clear) continue
       yield {
         at: yard.span,
@@ -62,7 +64,7 @@ const reach = ({ height, clear }: Stop) => height + clear
 
 function nextBelow(yard: Yard, yards: readonly Yard[], hoisted: number) {
   return yards
-    .flatMap(other => (other.middle && other.mast === yard.mast ? [{ ...other, middle: other.middle }] : []))
+    .flatMap(other => (other.middle ? [{ ...other, middle: other.middle }] : []))
     .filter(other => other.name !== yard.name && other.middle.z < hoisted)
     .sort((a, b) => b.middle.z - a.middle.z)[0]
 }
