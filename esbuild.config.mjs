@@ -1,8 +1,8 @@
 import { spawnSync } from 'node:child_process'
-import { cpSync, rmSync } from 'node:fs'
+import { cpSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
+import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
 
 const [folder = 'dist'] = process.argv.slice(2)
@@ -35,7 +35,7 @@ await build({
   ...shared,
   entryPoints: ['src/index.ts', ...verbs.map(verb => `src/faces/${verb}.ts`)],
   entryNames: '[name]',
-  chunkNames: 'parts/[name]-[hash]',
+  chunkNames: 'part-[hash]',
   splitting: true,
   external: ['pdfkit', 'fontkit', 'svgdom', '@svgdotjs/svg.js', 'harfbuzzjs', 'harfbuzzjs/*', 'fflate', 'uqr', 'highs'],
 })
@@ -51,6 +51,15 @@ await build({
   footer: { js: '})' },
 })
 await build({ ...shared, entryPoints: { cli: 'src/faces/start.ts' } })
+
+// The trees of the standard gear's texts, so that a check need not parse them.
+const { parse } = await import(pathToFileURL(join(folder, 'index.js')).href)
+mkdirSync(join(folder, 'trees'))
+for (const file of readdirSync('rigs/gear')) {
+  const text = readFileSync(join('rigs/gear', file), 'utf8')
+  const { value: tree, findings } = parse({ name: `standard gear/${file}`, text })
+  if (findings.length === 0) writeFileSync(join(folder, 'trees', `${file}.json`), JSON.stringify(tree))
+}
 
 // The rules' pages go with the program: `explain` prints them.
 cpSync('src/rules', join(folder, 'rules'), {

@@ -4,6 +4,7 @@ import type { Files, Reading } from '../syntax/index.ts'
 import { decode } from '../text/index.ts'
 import { Complaint, inWords } from './complaint.ts'
 import { standardGearFolder } from './home.ts'
+import { keptTree } from './kept-tree.ts'
 
 /** One byte more than a text may have: enough to tell that it is too large. */
 const most = 4 * 1024 * 1024 + 1
@@ -97,17 +98,19 @@ function filesOf(folder: string, entryName: string): Files {
   return {
     read: ({ shelf, path }) =>
       shelf === 'standard gear'
-        ? readWithin(standardGearFolder, path, `standard gear/${path}`)
+        ? ofStandardGear(path)
         : readWithin(folder, path, beside === '.' ? path : `${beside}/${path}`),
   }
 }
 
 /** The standard gear alone, for a text that stands beside nothing. */
 export const standardFiles: Files = {
-  read: ({ shelf, path }) =>
-    shelf === 'standard gear'
-      ? readWithin(standardGearFolder, path, `standard gear/${path}`)
-      : { kind: 'missing' },
+  read: ({ shelf, path }) => (shelf === 'standard gear' ? ofStandardGear(path) : { kind: 'missing' }),
+}
+
+function ofStandardGear(path: string): Reading {
+  const reading = readWithin(standardGearFolder, path, `standard gear/${path}`)
+  return reading.kind === 'text' ? { ...reading, tree: keptTree(path, reading.source) } : reading
 }
 
 function readWithin(folder: string, path: string, name: string): Reading {

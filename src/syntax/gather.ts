@@ -1,7 +1,7 @@
 import type { Finding, Found } from '../findings/index.ts'
 import type { Source, Span } from '../text/index.ts'
 import { parse } from './parse.ts'
-import type { Page } from './tree.ts'
+import type { Page, Tree } from './tree.ts'
 
 /** How the compiler asks for texts. A path is from the entry's folder, with forward slashes: 'gear/own.rig'. */
 export interface Files {
@@ -15,7 +15,13 @@ export interface FilePlace {
 }
 
 export type Reading =
-  | { readonly kind: 'text'; readonly source: Source; readonly findings: readonly Finding[] }
+  | {
+      readonly kind: 'text'
+      readonly source: Source
+      readonly findings: readonly Finding[]
+      /** The tree of this very text, where it lies ready: then it need not be parsed. Nothing is found in it. */
+      readonly tree?: Tree | undefined
+    }
   | { readonly kind: 'missing' }
   /** A folder, a link out of the entry's folder, something that can't be read. */
   | { readonly kind: 'refused'; readonly because: string }
@@ -40,9 +46,9 @@ export function gather(files: Files, entry: Source, entryPath = entry.name): Fou
   const findings: Finding[] = []
   const seen = new Map<string, Span | undefined>()
 
-  const take = (source: Source, here: FilePlace, within: readonly string[]) => {
+  const take = (source: Source, here: FilePlace, within: readonly string[], ready?: Tree) => {
     sources.push(source)
-    const parsed = parse(source)
+    const parsed = ready ? { value: ready, findings: [] } : parse(source)
     findings.push(...parsed.findings)
     for (const page of parsed.value.pages) {
       pages.push(page)
@@ -66,7 +72,7 @@ export function gather(files: Files, entry: Source, entryPath = entry.name): Fou
       if (reading.kind !== 'text') findings.push(notRead(page, wanted, reading))
       else {
         findings.push(...reading.findings)
-        take(reading.source, wanted, [...within, key])
+        take(reading.source, wanted, [...within, key], reading.tree)
       }
     }
   }

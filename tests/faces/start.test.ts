@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, expect, test, vi } from 'vitest'
+import { parse, type Tree } from '../../src/syntax/index.ts'
 import { run } from '../support/built-cli.ts'
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 240_000 })
@@ -53,4 +54,35 @@ test('nothing is written beside the command when it runs', () => {
   rmSync(kept, { force: true })
   run(cli, ['check', '-'], tern)
   expect(() => statSync(kept)).toThrow('ENOENT')
+})
+
+test('the standard gear comes from the trees kept at the build, only as long as they are of the very same texts', () => {
+  const trees = join(folder, 'trees')
+  const gear = join(root, 'rigs', 'gear')
+  const keep = (change: (tree: Tree) => Tree) => {
+    for (const file of readdirSync(gear)) {
+      const tree = parse({
+        name: `standard gear/${file}`,
+        text: readFileSync(join(gear, file), 'utf8'),
+      }).value
+      writeFileSync(join(trees, `${file}.json`), JSON.stringify(change(tree)))
+    }
+  }
+  for (const file of readdirSync(gear)) {
+    const tree = JSON.parse(readFileSync(join(trees, `${file}.json`), 'utf8'))
+    expect(tree).toEqual(parse({ name: `standard gear/${file}`, text: tree.source.text }).value)
+    expect(tree.source.text).toBe(readFileSync(join(gear, file), 'utf8'))
+  }
+  const text = readFileSync(join(root, 'rigs', 'barque-harrow-tansy.rig'), 'utf8')
+  const check = () =>
+    run(cli, ['check', '--format', 'json', '-'], { input: text.replace('fore rail', 'far rail') })
+  const said = check()
+  keep(tree => ({ ...tree, pages: [] }))
+  expect(check()).not.toEqual(said)
+  keep(({ source }) => ({ source: { ...source, text: `${source.text} ` }, pages: [] }))
+  expect(check()).toEqual(said)
+  writeFileSync(join(trees, 'standard-gear.rig.json'), 'no tree')
+  expect(check()).toEqual(said)
+  rmSync(trees, { recursive: true })
+  expect(check()).toEqual(said)
 })
