@@ -43,10 +43,15 @@ interface Line {
   readonly end: number
 }
 
-const linesIn = (text: string): readonly Line[] =>
-  [...text.matchAll(/([^\r\n]*)(?:\r\n|\r|\n|$)/g)]
-    .filter(({ index, 0: whole }) => whole !== '' || index === 0 || /[\r\n]$/.test(text.slice(0, index)))
-    .map(({ index, 1: words = '' }) => ({ text: words, start: index, end: index + words.length }))
+function linesIn(text: string): readonly Line[] {
+  let end = 0
+  return text.split(/(\r\n|\r|\n)/).flatMap((words, index) => {
+    const line = { text: words, start: end, end: end + words.length }
+    end = line.end
+    // Every second piece is a line end.
+    return index % 2 === 0 ? [line] : []
+  })
+}
 
 /** The cells of a line, and how much of the line they take. */
 function cellsIn(line: Line, pieces: readonly Piece[]): { readonly cells: Cell[]; readonly read: number } {

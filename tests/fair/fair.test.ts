@@ -54,7 +54,7 @@ describe('every rig and every gear', () => {
         expect(once.split(/\r\n|\r|\n/)).toHaveLength(text.split('\n').length)
         expect(once).not.toMatch(/[ \t]+$/m)
       }),
-      { numRuns: 3 },
+      { numRuns: 2 },
     )
   })
 
