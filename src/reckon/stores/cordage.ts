@@ -4,9 +4,10 @@ import {
   kilograms,
   type Metres,
   metres,
+  unknown,
   workedFrom,
 } from '../../measure/index.ts'
-import type { Rig } from '../../rig/index.ts'
+import type { Line, Rig } from '../../rig/index.ts'
 import type { Figures } from '../figures.ts'
 import type { Piece } from '../leads/index.ts'
 import { ropeWeight } from '../rope/index.ts'
@@ -40,6 +41,8 @@ export interface Unordered {
 /** A coil as it is bought: 120 fathoms, to the metre. Common practice, no source. */
 export const coilOf120Fathoms = metres(220)
 
+const noLead = unknown('Its lead is not given.')
+
 /** All running rigging by material and thickness, the thickest first. */
 export async function cordageOf(
   rig: Rig,
@@ -49,24 +52,23 @@ export async function cordageOf(
 ): Promise<{ readonly cordage: readonly Cordage[]; readonly unordered: readonly Unordered[] }> {
   const unordered: Unordered[] = []
   const byRope = new Map<string, { material: string; diameter: Metres; cuts: Cut[] }>()
-  for (const line of rig.lines) {
-    const name = line.side ? `${line.label}, ${line.side}` : line.label
-    const pieces = figures.leads().get(line.address)?.pieces
-    if (!line.rope?.material || !pieces?.known) {
-      const because = !line.rope?.material
-        ? 'Its rope is not said.'
-        : pieces?.known === false
-          ? pieces.because
-          : ''
-      unordered.push({ line: name, because })
+  for (const lines of ropesOf(rig)) {
+    const [{ rope }] = lines
+    const name = nameOf(lines)
+    const pieces = workedFrom(
+      lines.map((line): Figure<readonly Piece[]> => figures.leads().get(line.address)?.pieces ?? noLead),
+      (...all: (readonly Piece[])[]) => all.flat(),
+    )
+    if (!rope?.material || !pieces.known) {
+      unordered.push({ line: name, because: pieces.known ? 'Its rope is not said.' : pieces.because })
       continue
     }
-    for (const piece of pieces.value) {
-      const material = materialOf(line.rope.material, piece)
-      const key = `${material} ${line.rope.diameter}`
-      const rope = byRope.get(key) ?? { material, diameter: line.rope.diameter, cuts: [] }
-      rope.cuts.push({ line: name, length: piece.length })
-      byRope.set(key, rope)
+    for (const { part, length } of lines.length > 1 ? [inOne(pieces.value)] : pieces.value) {
+      const material = materialOf(rope.material, part)
+      const key = `${material} ${rope.diameter}`
+      const ordered = byRope.get(key) ?? { material, diameter: rope.diameter, cuts: [] }
+      ordered.cuts.push({ line: name, length })
+      byRope.set(key, ordered)
     }
   }
   const cordage: Cordage[] = []
@@ -91,13 +93,33 @@ export async function cordageOf(
   return { cordage, unordered }
 }
 
+/** Each rope with the line it is, or the two lines: a tack and a sheet may be middled in one. */
+function ropesOf({ lines, lineAt }: Rig): readonly (readonly [Line, ...Line[]])[] {
+  const halves = new Set(lines.flatMap(line => (line.middledWith ? [line.middledWith] : [])))
+  return lines
+    .filter(({ address }) => !halves.has(address))
+    .map(line => {
+      const other = lineAt.get(line.middledWith ?? '')
+      return other ? [line, other] : [line]
+    })
+}
+
+const nameOf = ([first, ...others]: readonly [Line, ...Line[]]) =>
+  [first.label, ...others.map(({ labelOnSail }) => labelOnSail.toLowerCase())].join(' and ') +
+  (first.side ? `, ${first.side}` : '')
+
+const inOne = (pieces: readonly Piece[]): Piece => ({
+  part: 'rope',
+  length: metres(pieces.reduce((sum, piece) => sum + piece.length, 0)),
+})
+
 const thickestFirst = (
   a: { readonly material: string; readonly diameter: Metres },
   b: { readonly material: string; readonly diameter: Metres },
 ) => (a.material === b.material ? b.diameter - a.diameter : a.material < b.material ? -1 : 1)
 
 /** 'wire with spun polyester fall' is two ropes; of a line that is rove with a wire and says one material, the wire is said to be wire. */
-function materialOf(said: string, { part }: Piece): string {
+function materialOf(said: string, part: Piece['part']): string {
   const [, upper, fall] = /^(.*?) with (.*?)(?: fall)?$/.exec(said) ?? []
   if (part === 'wire') return upper ?? 'wire'
   return part === 'fall' ? (fall ?? said) : said
