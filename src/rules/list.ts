@@ -10,6 +10,7 @@ import { meetsNextMast } from './boom/meets-next-mast.ts'
 import { noToppingLift } from './boom/no-topping-lift.ts'
 import { chafesStanding } from './lead/chafes-standing.ts'
 import { linesCross } from './lead/lines-cross.ts'
+import { noWalkAway } from './lead/no-walk-away.ts'
 import { orderSwaps } from './lead/order-swaps.ts'
 import { overPassage } from './lead/over-passage.ts'
 import { throughHouse } from './lead/through-house.ts'
@@ -143,6 +144,7 @@ export const rules: readonly Rule[] = [
   orderSwaps,
   turnsSharply,
   tooManyTurns,
+  noWalkAway,
   cutShort,
   cutLong,
   condemned,

@@ -144,7 +144,7 @@ export const chapters: readonly Chapter[] = [
   {
     title: 'Leads',
     rows: [
-      { sees: 'no room to walk away with a halyard', by: ['lead/no-walk-away'], waits: leads },
+      { sees: 'no room to walk away with a halyard', by: ['lead/no-walk-away'] },
       { sees: 'a lead across a companion, a ladder or the wheel', by: ['lead/over-passage'] },
       { sees: 'a lead through a house, a boat or a mast', by: ['lead/through-house'] },
       { sees: 'two moving leads that cross', by: ['lead/lines-cross', 'lead/order-swaps'] },

@@ -3,7 +3,7 @@ import { type Line, onMast } from '../../../src/rig/index.ts'
 import type { Notebook } from '../notebook.ts'
 import { anywhere, type Plant, type Plants, saying } from './plant.ts'
 
-/** A stretch of a lead that stands clear of masts, and is long enough to be crossed. */
+/** A stretch of a lead that stands clear of masts and yards, and is long enough to be crossed. */
 interface Stretch {
   readonly line: Line
   readonly middle: Point3
@@ -30,7 +30,13 @@ function stretchesIn({ rig }: Notebook): readonly Stretch[] {
     const isBesideMast = rig.masts.some(
       mast => Math.hypot((onMast(mast, middle.z)?.x ?? Number.POSITIVE_INFINITY) - middle.x, middle.y) < 1.6,
     )
-    if (length < 8 || level < 1 || isBesideMast) return []
+    const isBesideYard = rig.spars.some(
+      spar =>
+        spar.kind === 'yard' &&
+        spar.middle &&
+        Math.hypot(spar.middle.x - middle.x, spar.middle.z - middle.z) < 3,
+    )
+    if (length < 8 || level < 1 || isBesideMast || isBesideYard) return []
     const across = [(-x * z) / level / length, (-y * z) / level / length, level / length] as const
     return [{ line, middle, across }]
   })
@@ -107,6 +113,17 @@ belay planted line to planted cleat
 `
 const ordinals = ['first', 'second', 'third', 'fourth', 'fifth']
 
+/** A hundred and twenty metres of fall for ten hands: no deck has room for that. */
+const noRoom = `rails
+  planted cleat at 1.00 m aft 2.00 m port 3.00 m up, marked PZ
+lines
+  planted halyard single, 20 mm spun polyester, rove threefold, 10 hands
+    hoists yard, travels 20.00 m
+    planted block at 1.00 m aft 2.00 m port 30.00 m up
+    through planted block to 4.00 m aft 2.00 m port 6.00 m up
+belay planted halyard to planted cleat
+`
+
 /** Faults of where a line is led, and of how long it is cut. */
 export const leads: Plants = {
   'a stay across a lead': perStretch(
@@ -144,6 +161,7 @@ belay planted line to planted cleat
       'block',
     ),
   ),
+  'a heavy halyard with no room to walk away': page('lead/no-walk-away', noRoom),
   'a halyard cut too short': saying('line/cut-short', 'halyard cut 4.00 m', hasHalyard),
   'a halyard cut too long': saying('line/cut-long', 'halyard cut 400.00 m', hasHalyard),
 }
