@@ -79,7 +79,7 @@ export function fragments(): fc.Arbitrary<string> {
   const rules = new RigParser().getSerializedGastProductions() as readonly Node[]
   const tied = fc.letrec<Record<string, Said[]>>(tie => {
     const all = (nodes: readonly Node[] = []): fc.Arbitrary<Said[]> =>
-      nodes.length === 0 ? fc.constant([]) : fc.tuple(...nodes.map(one)).map(parts => parts.flat())
+      nodes.length === 0 ? fc.constant<Said[]>([]) : fc.tuple(...nodes.map(one)).map(parts => parts.flat())
     const one = (node: Node): fc.Arbitrary<Said[]> => {
       switch (node.type) {
         case 'Terminal':
@@ -87,7 +87,7 @@ export function fragments(): fc.Arbitrary<string> {
         case 'NonTerminal':
           return tie(node.name ?? '') as fc.Arbitrary<Said[]>
         case 'Option':
-          return fc.oneof(deep, fc.constant([]), all(node.definition))
+          return fc.oneof(deep, fc.constant<Said[]>([]), all(node.definition))
         case 'Repetition':
           return fc.array(all(node.definition), few).map(parts => parts.flat())
         case 'RepetitionMandatory':
