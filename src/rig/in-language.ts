@@ -1,4 +1,5 @@
 import type { Finding, Found } from '../findings/index.ts'
+import { byPair } from './build/hung.ts'
 import type { Evolution, Phase } from './evolution.ts'
 import type { Line } from './line.ts'
 import type { Rig } from './rig.ts'
@@ -27,7 +28,7 @@ export function inLanguage(rig: Rig, language: string): Found<Rig> | undefined {
       sails,
       lines,
       lineAt: new Map(lines.map(line => [line.address, line])),
-      pairAt: paired(lines),
+      pairAt: byPair(lines),
       sailAt: new Map(sails.map(sail => [sail.name, sail])),
     },
     findings: wordsMissing(rig, tongue, words),
@@ -101,14 +102,4 @@ function wordsMissing(
       related: [],
     },
   ]
-}
-
-function paired(lines: readonly Line[]): ReadonlyMap<string, readonly Line[]> {
-  const pairs = new Map<string, Line[]>()
-  for (const line of lines) {
-    const pair = pairs.get(line.pairKey)
-    if (pair) pair.push(line)
-    else pairs.set(line.pairKey, [line])
-  }
-  return pairs
 }

@@ -319,6 +319,12 @@ describe('the words of other languages', () => {
     expect(inLanguage(rig, 'German')?.value.vessel.credits.at(-1)).toBe('° German from memory')
   })
 
+  test('name every line of a kind after its own sail, where the ship has one word for all of them', () => {
+    const schooner = inLanguage(compiledRig('schooner-pellow-finch').value.rig, 'German')
+    const clewline = schooner?.value.lines.find(({ words }) => words === 'fore topsail clewline')
+    expect(clewline).toMatchObject({ label: 'Vormarssegel, Geitau', labelOnSail: 'Geitau' })
+  })
+
   test('speak the orders too', () => {
     const orders = inLanguage(rig, 'Dutch')
       ?.value.sailAt.get('jib')
