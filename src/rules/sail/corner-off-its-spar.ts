@@ -23,7 +23,8 @@ export const cornerOffItsSpar: Rule = {
         const bearing = bearingOf(bearer.from, bearer.to, corner.at)
         const past = bearing ? Math.max(0, -bearing.along, bearing.along - bearing.length) : 0
         const off = bearing ? Math.hypot(bearing.off, bearer.endsMatter ? past : 0) : 0
-        if (off <= farthest) continue
+        // A measure too large to reckon with is told where it is said.
+        if (!(off > farthest)) continue
         yield {
           at: sail.span,
           message: `${sentence(sail.name)} has its ${corner.name} ${shownLength(rig, off)} off the ${bearer.name}.`,
