@@ -50,6 +50,7 @@ export {
   capstan,
   handsAt,
   handsFor,
+  heldByTurns,
   holdingRatio,
   joined,
   pullRatio,

@@ -13,6 +13,7 @@ import {
   capstan,
   handsAt,
   handsFor,
+  heldByTurns,
   holdingRatio,
   lengthsBy,
   mastsBySevenths,
@@ -56,6 +57,11 @@ export function tackleTable(
     ['Sheaves, leads with them', known(tackle.sheaves + leads), plainNumber(0)],
     ['Pull on the fall', pull, kilonewtons],
     ['Pull that holds it', known(load * holdingRatio(tackle, leads, friction)), kilonewtons],
+    [
+      'The same, with a turn and a half round a pin',
+      known((load * holdingRatio(tackle, leads, friction)) / heldByTurns(1.5)),
+      kilonewtons,
+    ],
     [
       'Of the power, useful',
       workedFrom([ratio], ratio => 1 / (ratio * tackle.advantage)),

@@ -7,10 +7,21 @@ import { runningRigging } from './running-rigging.ts'
 import { sails } from './sails.ts'
 import { spars, weights } from './spars.ts'
 import { stability } from './stability.ts'
+import { stations } from './stations.ts'
 import { tackles } from './tackles.ts'
 import { winds } from './winds.ts'
 
-const topics: readonly Topic[] = [tackles, ropes, runningRigging, sails, spars, weights, winds, stability]
+const topics: readonly Topic[] = [
+  tackles,
+  ropes,
+  runningRigging,
+  sails,
+  spars,
+  weights,
+  winds,
+  stability,
+  stations,
+]
 
 describe.each(topics)('$title', ({ rows }) => {
   test.each(rows.map(row => [nameOf(row), row] as const))('%s', (_name, row) => {
