@@ -1,4 +1,5 @@
 import { type Figure, type Metres, metres, newtons } from '../../../src/measure/index.ts'
+import { leastSafety } from '../../../src/reckon/load/index.ts'
 import {
   byRule,
   ropeWeight,
@@ -257,6 +258,53 @@ const sized: readonly PublishedRow[] = [
   },
 ]
 
+const leastOf = (fn: 'hoists' | 'extends') =>
+  leastSafety({ function: fn } as Parameters<typeof leastSafety>[0])
+
+const factors: readonly PublishedRow[] = [
+  {
+    fact: 'Working load a sixth of the breaking load: the least factor of what hoists',
+    source: nicholls,
+    status: 'read',
+    kind: 'policy',
+    published: 6,
+    computed: leastOf('hoists'),
+    unit: '',
+    within: exact,
+  },
+  {
+    fact: 'A fifth of the breaking load is a fair load for wire: the least factor of sheets and braces',
+    source: 'Capt. J. N. Jutsum, Knots, Bends, Splices, Glasgow 1914, p. 74',
+    status: 'read',
+    kind: 'policy',
+    published: 5,
+    computed: leastOf('extends'),
+    unit: '',
+    within: exact,
+  },
+  {
+    fact: 'Manila for a pull of 3 tons at a seventh of C² tons: circumference (4.58, printed 4.5)',
+    source: "Nicholls's Seamanship and Nautical Knowledge, p. 42",
+    status: 'read',
+    kind: 'computed',
+    published: 4.58,
+    // C² / 7 tons is three sevenths of the breaking load by the rule of C² / 3.
+    computed: Math.sqrt(((7 / 3) * 3 * 2240) / law('manila, C²/3', 1)),
+    unit: 'in',
+    within: { amount: 0.01 },
+  },
+  {
+    fact: 'Wire for a pull of 8 tons at a third of 2 C² tons: circumference',
+    source: "Nicholls's Seamanship and Nautical Knowledge, p. 44",
+    status: 'read',
+    kind: 'computed',
+    published: 3.5,
+    computed: Math.sqrt((3 * 8 * 2240) / law('wire of 12', 1)),
+    unit: 'in',
+    within: { share: 0.02 },
+  },
+]
+
 const lbFathom = (material: string, size: number) =>
   (value(ropeWeight(material, metres((size * inch) / Math.PI))) * 1.8288) / 0.45359237
 
@@ -312,8 +360,18 @@ const wear: readonly PublishedRow[] = [
 
 export const ropes: Topic = {
   title: 'Rope: strength, size and weight',
-  rows: [...tables, ...between, ...rules, ...sized, ...weights, ...wear],
+  rows: [...tables, ...between, ...rules, ...sized, ...factors, ...weights, ...wear],
   passedOver: [
+    {
+      fact: 'One tenth where people are raised; one third for special derrick wire',
+      source: 'Jutsum 1914, p. 74; Nicholls, p. 44',
+      because: 'no line of a rig raises people, and none is a derrick',
+    },
+    {
+      fact: 'Factors of 5 to 12 for fibre rope',
+      source: 'Cordage Institute, from memory',
+      because: 'a range about the least factors that are used',
+    },
     {
       fact: 'Field rule for manila above 6 in round, and for four-strand',
       source: dyer,
