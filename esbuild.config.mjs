@@ -29,6 +29,28 @@ const verbsApart = {
     }),
 }
 
+// What the analysis of the grammar tells, made once here rather than at every start.
+const analysis = await build({
+  ...shared,
+  stdin: {
+    resolveDir: 'src/syntax',
+    contents: `
+      import { RigParser } from './parser.ts'
+      import { lookaheadOf } from './sound-reader.ts'
+      export const lookahead = JSON.stringify(lookaheadOf(new RigParser()))`,
+  },
+  write: false,
+})
+const script = analysis.outputFiles.find(({ path }) => path.endsWith('.js')).contents
+const { lookahead } = await import(`data:text/javascript;base64,${Buffer.from(script).toString('base64')}`)
+const analysed = {
+  name: 'analysed',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /src.syntax.kept-lookahead\.ts$/ }, () => ({
+      contents: `export const keptLookahead = JSON.parse('${lookahead}')`,
+    })),
+}
+
 rmSync(folder, { recursive: true, force: true })
 // The library and those verbs. What only papers need stays outside, and is loaded when asked for.
 await build({
@@ -37,6 +59,7 @@ await build({
   entryNames: '[name]',
   chunkNames: 'part-[hash]',
   splitting: true,
+  plugins: [analysed],
   external: ['pdfkit', 'fontkit', 'svgdom', '@svgdotjs/svg.js', 'harfbuzzjs', 'harfbuzzjs/*', 'fflate', 'uqr', 'highs'],
 })
 // The command with its check, as one script that V8 can be handed compiled; and what starts it.
@@ -45,7 +68,7 @@ await build({
   entryPoints: { command: 'src/faces/cli.ts' },
   outExtension: { '.js': '.cjs' },
   format: 'iife',
-  plugins: [verbsApart],
+  plugins: [analysed, verbsApart],
   define: { 'import.meta.url': 'url' },
   banner: { js: '(function (require, importModule, url) {' },
   footer: { js: '})' },

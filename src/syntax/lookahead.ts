@@ -24,6 +24,15 @@ interface Reader {
 type Beginning = ReadonlySet<number>
 const nothing = 0
 
+/** A way to choose, and what it looks for: of a choice each way's beginning, of what may be left out its own. */
+type Choosing = ((this: Reader, alternatives?: readonly Alternative[]) => unknown) & {
+  readonly beginnings: () => readonly Beginning[]
+}
+
+interface Alternative {
+  readonly GATE?: () => boolean
+}
+
 /**
  * Looks one token ahead, and chooses as Chevrotain does by itself. Chevrotain walks all the grammar below each choice
  * to know what to look for, at every start; here each rule is walked once, and only when a text comes to it.
@@ -33,25 +42,69 @@ export function oneTokenAhead(): ILookaheadStrategy {
   const beginningOf = beginnings()
   return {
     validate: options => chevrotain.validate(options),
-    buildLookaheadForAlternation: ({ rule, prodOccurrence, hasPredicates }) => {
-      let ways: readonly Beginning[] | undefined
-      const openTo: number[][] = []
-      return function (this: Reader, alternatives = []) {
-        const kind = this.LA(1).tokenTypeIdx
-        ways ??= choiceIn(rule, 'Alternation', prodOccurrence).definition.map(way => beginningOf([way]))
-        openTo[kind] ??= open(ways, kind)
-        if (!hasPredicates) return openTo[kind][0]
-        return openTo[kind].find(index => alternatives[index]?.GATE?.call(this) !== false)
-      }
-    },
-    buildLookaheadForOptional: ({ rule, prodOccurrence, prodType }) => {
-      let inside: Beginning | undefined
-      return function (this: Reader) {
-        inside ??= beginningOf(choiceIn(rule, prodType as keyof typeof choices, prodOccurrence).definition)
-        return inside.has(this.LA(1).tokenTypeIdx)
-      }
-    },
+    buildLookaheadForAlternation: ({ rule, prodOccurrence }) =>
+      wayIn(() => choiceIn(rule, 'Alternation', prodOccurrence).definition.map(way => beginningOf([way]))),
+    buildLookaheadForOptional: ({ rule, prodOccurrence, prodType }) =>
+      whether(() => [
+        beginningOf(choiceIn(rule, prodType as keyof typeof choices, prodOccurrence).definition),
+      ]),
+  } as ILookaheadStrategy
+}
+
+/** What is looked for at the choices of a grammar, by their numbers in the parser: numbers of kinds of token. */
+export interface Lookahead {
+  /** Of each way of a choice. */
+  readonly ways: readonly (readonly [number, readonly (readonly number[])[]])[]
+  /** Of what may be left out or said again. */
+  readonly parts: readonly (readonly [number, readonly (readonly number[])[]])[]
+}
+
+/** Chevrotain's number of a choice holds in these bits whether it is one between ways. */
+const ofKind = 0xf00
+const ofWays = 0x100
+
+/** What the functions of a parser look for, to be kept. */
+export function kept(functions: ReadonlyMap<number, unknown>): Lookahead {
+  const all = [...(functions as ReadonlyMap<number, Choosing>)].map(
+    ([number, { beginnings }]) => [number, beginnings().map(kinds => [...kinds])] as const,
+  )
+  return {
+    ways: all.filter(([number]) => (number & ofKind) === ofWays),
+    parts: all.filter(([number]) => (number & ofKind) !== ofWays),
   }
+}
+
+/** Functions for a parser from what was kept of another. */
+export function functionsOf({ ways, parts }: Lookahead): readonly (readonly [number, Choosing])[] {
+  const sets = (kinds: readonly (readonly number[])[]) => () => kinds.map(one => new Set(one))
+  return [
+    ...ways.map(([number, kinds]) => [number, wayIn(sets(kinds))] as const),
+    ...parts.map(([number, kinds]) => [number, whether(sets(kinds))] as const),
+  ]
+}
+
+/** Chooses the first way that is open to the next token and that nothing bars. */
+function wayIn(beginnings: () => readonly Beginning[]): Choosing {
+  let ways: readonly Beginning[] | undefined
+  const openTo: number[][] = []
+  const choose = function (this: Reader, alternatives: readonly Alternative[] = []) {
+    const kind = this.LA(1).tokenTypeIdx
+    ways ??= beginnings()
+    openTo[kind] ??= open(ways, kind)
+    for (const index of openTo[kind]) if (alternatives[index]?.GATE?.call(this) !== false) return index
+    return undefined
+  }
+  return Object.assign(choose, { beginnings })
+}
+
+/** Tells whether the next token begins what may be left out. */
+function whether(beginnings: () => readonly Beginning[]): Choosing {
+  let inside: Beginning | undefined
+  const choose = function (this: Reader) {
+    inside ??= beginnings()[0] as Beginning
+    return inside.has(this.LA(1).tokenTypeIdx)
+  }
+  return Object.assign(choose, { beginnings })
 }
 
 /** Which of the ways a token of this kind can take: one that may be empty is open to all. */

@@ -18,6 +18,12 @@ export interface Figured {
   readonly unit: IToken | undefined
 }
 
+export interface ParserOptions {
+  /** The grammar's own faults are looked for in a test, not at every start. */
+  readonly skipValidations?: boolean
+  readonly recoveryEnabled?: boolean
+}
+
 /**
  * The parts of which clauses are made: names, measures, places, references. The grammar is one class in layers, since
  * Chevrotain wants a class; each layer is one file. This one is long: every part stands beside what is
@@ -27,10 +33,9 @@ export abstract class PartsParser extends EmbeddedActionsParser {
   protected source: Source = { name: '', text: '' }
   protected findings: Finding[] = []
 
-  /** The grammar's own faults are looked for in a test, not at every start. */
-  constructor({ skipValidations = true }: { readonly skipValidations?: boolean } = {}) {
+  constructor({ skipValidations = true, recoveryEnabled = true }: ParserOptions = {}) {
     super(vocabulary, {
-      recoveryEnabled: true,
+      recoveryEnabled,
       maxLookahead: 1,
       lookaheadStrategy: oneTokenAhead(),
       skipValidations,
@@ -299,11 +304,12 @@ export abstract class PartsParser extends EmbeddedActionsParser {
     const due = dimensions[0] as tree.Dimension
     const offered = unitsOffered[due]
     if (unit !== undefined) {
-      const near = nearest(unit.image, unitSpellings, 2)
+      const near = nearest(unit.image, spelltUnits, 2)
       const message = `"${unit.image}" is no unit of this language${near.length > 0 ? `; nearest: ${near.join(', ')}` : ''}.`
       return error('measure/unit-unknown', tokenSpan(this.source, unit), message, `It wants ${offered}.`)
     }
-    const example = `${token.image} ${exampleUnit[due]}${goesOn === '' ? '' : ` ${goesOn}`}`
+    const unitMeant = due === 'length' && isSmall.has(goesOn) ? 'mm' : exampleUnit[due]
+    const example = `${token.image} ${unitMeant}${goesOn === '' ? '' : ` ${goesOn}`}`
     const message = `"${token.image}" wants a unit: ${offered}. As in "${example}".`
     return error('measure/unit-missing', tokenSpan(this.source, token), message)
   }
@@ -375,6 +381,11 @@ const dimensionNames: Readonly<Record<UnitDimension, string>> = {
   share: 'a share',
   force: 'a force',
 }
+/** Units in letters: a mark such as " is near to every letter. */
+const spelltUnits = unitSpellings.filter(unit => /^\p{L}/u.test(unit))
+
+/** What is told in millimetres, as spars and ropes are. */
+const isSmall: ReadonlySet<string> = new Set(['thick', 'round'])
 const exampleUnit: Readonly<Record<tree.Dimension, string>> = {
   length: 'm',
   mass: 'kg',

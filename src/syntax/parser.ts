@@ -4,6 +4,7 @@ import type { Source } from '../text/index.ts'
 import type { Stumble } from './messages.ts'
 import { emptyNotebook, finish, openPage } from './notebook.ts'
 import { type Lines, linesOf } from './parse-lines.ts'
+import type { ParserOptions } from './parse-parts.ts'
 import { StatementsParser } from './parse-statements.ts'
 import { error, tokenSpan } from './said.ts'
 import { LineEnd, page, RuleName, said } from './tokens.ts'
@@ -18,7 +19,7 @@ export interface ReadPages {
 
 /** The pages of a rig file, and the parser as a whole. */
 export class RigParser extends StatementsParser {
-  constructor(options: { readonly skipValidations?: boolean } = {}) {
+  constructor(options: ParserOptions = {}) {
     super(options)
     this.performSelfAnalysis()
   }
@@ -103,7 +104,9 @@ export class RigParser extends StatementsParser {
 
   vesselPage = this.RULE('vesselPage', () => {
     this.turnTo('vessel', this.CONSUME(page.vessel))
-    this.pageName('This page wants the name of the vessel, as in "vessel Grey Plover".')
+    this.pageName(
+      'This page wants the name of the vessel, as in "vessel Grey Plover"; a name with a word such as "out" or "and" in it stands between quotes.',
+    )
     this.restOfPage(this.factLines)
   })
 

@@ -9,9 +9,14 @@ import {
   Terminal,
 } from 'chevrotain'
 import { describe, expect, it } from 'vitest'
+import { lex } from '../../src/syntax/lexer.ts'
 import { oneTokenAhead } from '../../src/syntax/lookahead.ts'
+import { setMargins } from '../../src/syntax/margin.ts'
 import { RigParser } from '../../src/syntax/parser.ts'
+import { lookaheadOf, soundReader } from '../../src/syntax/sound-reader.ts'
 import { vocabulary } from '../../src/syntax/tokens.ts'
+import { tellWords } from '../../src/syntax/wording.ts'
+import { exampleRigs, exampleText } from '../support/compiled.ts'
 
 type Choice = Exclude<IProduction, Rule> & {
   readonly idx: number
@@ -62,5 +67,37 @@ describe('looking ahead', () => {
       const place = `${choice.rule.name} ${choice.choice.constructor.name} ${choice.choice.idx}`
       expect([place, ...chosen(ours, choice)]).toEqual([place, ...chosen(theirs, choice)])
     }
+  })
+})
+
+describe('a reader with the lookahead of another', () => {
+  const whole = new RigParser()
+  const kept: ReturnType<typeof lookaheadOf> = JSON.parse(JSON.stringify(lookaheadOf(whole)))
+  const sound = soundReader(kept, () => whole)
+  const read = (parser: RigParser, text: string) => {
+    const source = { name: 'test.rig', text }
+    return parser.read(source, setMargins(tellWords(lex(text), source, []), source, []))
+  }
+
+  it('reads every example as the other does', () => {
+    for (const rig of exampleRigs) {
+      expect([rig, read(sound, exampleText(rig))]).toEqual([rig, read(whole, exampleText(rig))])
+    }
+  })
+
+  it('stumbles where the other does, however a text is spoiled', () => {
+    const lines = exampleText('schooner-teasel-vane').split('\n')
+    const spoiled = lines.map((line, at) =>
+      [...lines.slice(at - 9, at), line.split(' ').reverse().join(' '), ...lines.slice(at + 1, at + 9)].join(
+        '\n',
+      ),
+    )
+    const stumbled = spoiled.filter(text => {
+      const [ours, theirs] = [read(sound, text), read(whole, text)]
+      if (theirs.stumbles.length === 0) expect(ours).toEqual(theirs)
+      expect(ours.stumbles.length > 0).toBe(theirs.stumbles.length > 0)
+      return ours.stumbles.length > 0
+    })
+    expect(stumbled.length).toBeGreaterThan(20)
   })
 })
