@@ -10,7 +10,7 @@ import { type Foreign, lineIn, type Missing, sailIn, spokenIn, type Tongue, word
 export const fromMemoryMark = '°'
 
 /**
- * The rig with its sails and lines called, and its orders spoken, in another language. What the glossary has no word for
+ * The rig with its sails and lines called, its rails and spars labelled, and its orders spoken, in another language. What the glossary has no word for
  * keeps its own name, and a note tells of it. Undefined where the texts say nothing in that language.
  */
 export function inLanguage(rig: Rig, language: string): Found<Rig> | undefined {
@@ -18,6 +18,8 @@ export function inLanguage(rig: Rig, language: string): Found<Rig> | undefined {
   if (!tongue) return undefined
   const sails = rig.sails.map(sail => sailSpoken(sail, tongue))
   const lines = rig.lines.map(line => lineSpoken(line, tongue))
+  const rails = rig.rails.map(rail => labelled(rail, tongue))
+  const spars = rig.spars.map(spar => labelled(spar, tongue))
   const words = wordsOf(rig, tongue)
   const isFromMemory = words.some(one => 'words' in one && one.fromMemory)
   const credit = `${fromMemoryMark} ${tongue.language} from memory`
@@ -27,9 +29,13 @@ export function inLanguage(rig: Rig, language: string): Found<Rig> | undefined {
       vessel: { ...rig.vessel, credits: isFromMemory ? [...rig.vessel.credits, credit] : rig.vessel.credits },
       sails,
       lines,
+      rails,
+      spars,
       lineAt: new Map(lines.map(line => [line.address, line])),
       pairAt: byPair(lines),
       sailAt: new Map(sails.map(sail => [sail.name, sail])),
+      railAt: new Map(rails.map(rail => [rail.code, rail])),
+      sparAt: new Map(spars.map(spar => [spar.name, spar])),
     },
     findings: wordsMissing(rig, tongue, words),
   }
@@ -37,6 +43,15 @@ export function inLanguage(rig: Rig, language: string): Found<Rig> | undefined {
 
 const printed = (own: string, foreign: Foreign | Missing): string =>
   'missing' in foreign ? own : `${foreign.words}${foreign.fromMemory ? fromMemoryMark : ''}`
+
+/** A thing under the ship's own label in the language, where she has one: glossaries speak of lines and sails. */
+const labelled = <T extends { readonly name: string; readonly label: string }>(
+  thing: T,
+  { labels }: Tongue,
+): T => ({
+  ...thing,
+  label: labels.get(thing.name)?.label ?? thing.label,
+})
 
 function sailSpoken(sail: Sail, tongue: Tongue): Sail {
   return {

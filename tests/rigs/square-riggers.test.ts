@@ -316,6 +316,7 @@ describe('the words of other languages', () => {
     expect(german('mainsail throat halyard')).toBe('Großsegel, Klaufall°')
     expect(german('fore upper topsail reef tackle')).toBe('Vorobermarssegel, Refftalje°')
     expect(named('French')('jib downhaul')).toBe('foc, cale-bas°')
+    expect(inLanguage(rig, 'German')?.value.railAt.get('FR-P')?.label).toBe('Focknagelbank')
     expect(inLanguage(rig, 'German')?.value.vessel.credits.at(-1)).toBe('° German from memory')
   })
 
