@@ -3,7 +3,7 @@ import { type Line, onMast } from '../../../src/rig/index.ts'
 import type { Notebook } from '../notebook.ts'
 import { anywhere, type Plant, type Plants, saying } from './plant.ts'
 
-/** A stretch of a lead that stands clear of masts and yards, and is long enough to be crossed. */
+/** A stretch of a lead that stands clear of masts, yards and bowsprit, and is long enough to be crossed. */
 interface Stretch {
   readonly line: Line
   readonly middle: Point3
@@ -36,7 +36,8 @@ function stretchesIn({ rig }: Notebook): readonly Stretch[] {
         spar.middle &&
         Math.hypot(spar.middle.x - middle.x, spar.middle.z - middle.z) < 3,
     )
-    if (length < 8 || level < 1 || isBesideMast || isBesideYard) return []
+    const isOverBowsprit = middle.x < 1
+    if (length < 8 || level < 1 || isBesideMast || isBesideYard || isOverBowsprit) return []
     const across = [(-x * z) / level / length, (-y * z) / level / length, level / length] as const
     return [{ line, middle, across }]
   })
