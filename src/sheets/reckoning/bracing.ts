@@ -24,7 +24,7 @@ export function bracingTable(rig: Rig, figures: Figures, { length }: TableUnits)
       if (!yards.known) return [[words(mast), { kind: 'unknown', because: yards.because } as const]]
       return yards.value.map(yard => rowOf(rig, yard, length))
     }),
-    notes: [course(figures), ways],
+    notes: [course(figures), ways, limits],
   }
 }
 
@@ -34,8 +34,8 @@ function rowOf(rig: Rig, { yard, height, apparent, limit, byRule, byGradient }: 
     words(rig.sparAt.get(yard)?.label ?? yard),
     cell(known(height), length),
     at(apparent.angle),
-    limit.known ? at(limit.value.angle) : cell(limit, degrees),
-    limit.known ? words(limit.value.stoppedBy) : nothing,
+    limit.known ? at(limit.value.angle) : nothing,
+    words(limit.known ? limit.value.stoppedBy : 'not told'),
     at(byRule),
     at(byGradient),
   ]
@@ -46,3 +46,6 @@ const course = ({ assumptions: { wind, offBow, made } }: Figures): string =>
 
 const ways =
   'The rule sets the lower yard by the wind felt and each above it squarer, to warn the helm and spare the spars; the gradient gives every yard the same angle to the wind it feels. They differ by far, and neither follows from the other.'
+
+const limits =
+  'What stops a yard is not told where it hangs on a truss or a crane, whose reach no text says, or where no shroud or backstay comes in its way; a lowest yard is then taken to go to 36°.'
