@@ -10,16 +10,13 @@ const sheavesOf: ReadonlyMap<string, number> = new Map([
   ['fivefold', 5],
 ])
 
-/** Names of blocks by their sheaves: 'single', 'double', ... */
-export const blockNames: readonly string[] = [...sheavesOf.keys()]
-
 /** A purchase by its two blocks, as ['double', 'single']; the standing part is fast to the one with fewer sheaves. */
 export function purchaseOfBlocks(blocks: readonly string[], rove: Rove): Figure<Purchase> {
   const counts = blocks.map(name => sheavesOf.get(name))
   const [one, other, ...more] = counts
   const strange = blocks.find(name => !sheavesOf.has(name))
   if (strange !== undefined)
-    return unknown(`There is no block called "${strange}": say ${blockNames.join(', ')}.`)
+    return unknown(`There is no block called "${strange}": say ${[...sheavesOf.keys()].join(', ')}.`)
   if (one === undefined || other === undefined || more.length > 0)
     return unknown('A purchase is rove through two blocks.')
   if (Math.abs(one - other) > 1)
