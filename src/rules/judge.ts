@@ -18,7 +18,7 @@ export function judge(ship: Ship, before: readonly Finding[]): readonly Finding[
 function judgedBy(rule: Rule, ship: Ship, explained: Set<string>): readonly Judged[] {
   if (rule.judges === 'vessels' && !ship.rig.isVessel) return []
   const own = [...rule.judge(ship)].filter(draft => !draft.follows?.some(thing => explained.has(thing)))
-  const drafts = rule.together?.(own) ?? own
+  const drafts = rule.together?.(own, ship) ?? own
   for (const thing of drafts.flatMap(draft => draft.explains ?? [])) explained.add(thing)
   return drafts.map(draft => ({ finding: findingOf(rule, draft), about: draft.about }))
 }

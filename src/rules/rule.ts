@@ -29,5 +29,5 @@ export interface Rule {
   readonly judges: 'vessels' | 'vessels and parts'
   readonly judge: (ship: Ship) => Iterable<Draft>
   /** What is told in place of its drafts, of which none follows from an earlier finding: many of one cause as one. */
-  readonly together?: (drafts: readonly Draft[]) => readonly Draft[]
+  readonly together?: (drafts: readonly Draft[], ship: Ship) => readonly Draft[]
 }

@@ -70,7 +70,7 @@ function setLine(setting: Setting, line: readonly IToken[], start: IToken | unde
 }
 
 function setUnderPage(setting: Setting, line: readonly IToken[], column: number): void {
-  const level = levelFor(setting, column, line[0] as IToken)
+  const level = standsTooDeep(setting, column, line) ? 1 : levelFor(setting, column, line[0] as IToken)
   const { out, levels } = setting
   if (level === levels.length) {
     levels.push(column)
@@ -84,6 +84,31 @@ function setUnderPage(setting: Setting, line: readonly IToken[], column: number)
   if (goesOn(setting, words)) out.push(goesOnMark)
   push(setting, words, line)
 }
+
+/**
+ * Whether a line with a name is set in below an entry that takes none, and so can only be one more of the entries. Told as advice.
+ */
+function standsTooDeep(
+  { levels, page: here, findings, source }: Setting,
+  column: number,
+  line: readonly IToken[],
+) {
+  const [first] = line
+  const [, meant] = levels
+  if (first?.tokenType !== Word || meant === undefined || here === undefined) return false
+  if (levels.length !== 2 || column - meant < 2 || !namesNothingBelow.has(here)) return false
+  findings.push(advice(source, first, column, meant))
+  return true
+}
+
+/** Pages whose entries take a gear and clauses below them, and nothing with a name. */
+const namesNothingBelow: ReadonlySet<TokenType> = new Set([
+  page.spars,
+  page.stays,
+  page.rails,
+  page.deck,
+  page.stations,
+])
 
 /** A line at the margin: a page word closes all that is open and begins a page. */
 function setPage(
@@ -187,7 +212,8 @@ function levelFor({ levels, findings, source }: Setting, column: number, first: 
   const nearOuter = column - beside === 1 && (levels[outer + 1] ?? 0) - column > 1 && outer > 0
   const level = nearOuter ? outer : outer + 1
   findings.push(advice(source, first, column, levels[level] ?? 0))
-  if (!nearOuter) levels[level] = column
+  const slipped = (levels[level] ?? 0) - column === 1
+  if (!nearOuter && !slipped) levels[level] = column
   return level
 }
 
@@ -213,7 +239,7 @@ function canBegin(setting: Setting, line: readonly IToken[]): readonly IToken[] 
       'syntax/line-begins',
       tokenSpan(setting.source, first),
       `A line can't begin with "${first.image}".`,
-      'Put it behind what it goes on from, on one line.',
+      'Put it behind what it goes on from, on one line; a name that begins so stands between quotes.',
     ),
   )
   return []

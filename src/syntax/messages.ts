@@ -2,7 +2,7 @@ import type { IToken } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import { lineColumn, lineStarts, type Source } from '../text/index.ts'
 import { error, tokenSpan } from './said.ts'
-import { LineEnd, Word } from './tokens.ts'
+import { Comma, LineEnd, Measure, Word } from './tokens.ts'
 
 /** Where the parser could not go on: the word it met, the one before it, and the rules it was in, the innermost last. */
 export interface Stumble {
@@ -65,6 +65,15 @@ function stumbleFinding({ token, before: previous, rules }: Stumble, source: Sou
   const example = rule === undefined ? undefined : examples[rule]
   const asIn = example === undefined ? undefined : `As in "${example}".`
   const ends = token.tokenType === LineEnd || token.image === ''
+  if (
+    previous?.tokenType === Measure &&
+    rule !== undefined &&
+    wantsWay.has(rule) &&
+    (ends || token.tokenType === Comma)
+  ) {
+    const message = `${before} wants a word that tells which way: up, aft, forward, below, out, port or starboard.`
+    return error('syntax/direction-missing', tokenSpan(source, previous), message)
+  }
   if (ends) {
     const at =
       previous === undefined ? { source: source.name, start: 0, end: 0 } : tokenSpan(source, previous)
@@ -83,7 +92,7 @@ function stumbleFinding({ token, before: previous, rules }: Stumble, source: Sou
       'syntax/comma-missing',
       at,
       message,
-      'Put a comma before it, or a word that tells what it is to the rest.',
+      `Put a comma before it. If ${before} is part of a name, put the whole name between quotes, wherever it stands.`,
     )
   }
   const message = before === undefined ? `${word} can't stand here.` : `${word} can't follow ${before}.`
@@ -94,6 +103,9 @@ function stumbleFinding({ token, before: previous, rules }: Stumble, source: Sou
     asIn ?? 'Mend the line: a name, then what there is to say of it, with commas between.',
   )
 }
+
+/** What leads somewhere, where a height alone says too little. */
+const wantsWay: ReadonlySet<string> = new Set(['to', 'at', 'figured', 'stepped', 'fixed'])
 
 const brief = (image: string) => (image.length > 40 ? `${image.slice(0, 37)}...` : image)
 

@@ -47,6 +47,7 @@ export function tellWords(tokens: readonly IToken[], source: Source, findings: F
     }
     const first = lineFirst === undefined
     lineFirst ??= token
+    if (token.tokenType === Word && tellNumberWord(token, afterMarks(tokens, i), source, findings)) continue
     if (token.tokenType === Word) retype(token, wordKind(token, afterMarks(tokens, i), first, lineFirst))
     else if (token.tokenType === Figure) tellFigure(token, source, findings)
     else if (token.tokenType === Quoted) tellQuoted(token, first, source, findings)
@@ -103,6 +104,35 @@ function wordKind(token: IToken, next: IToken | undefined, first: boolean, lineF
   if (kind !== undefined) return kind
   return word.includes('/') ? RuleName : Word
 }
+
+/** 'six pins': told, and read as 6. */
+function tellNumberWord(
+  token: IToken,
+  next: IToken | undefined,
+  source: Source,
+  findings: Finding[],
+): boolean {
+  const value = numberWords.indexOf(token.image.toLowerCase())
+  if (value < 0 || next === undefined || !counted.has(next.image.toLowerCase())) return false
+  const at = tokenSpan(source, token)
+  const remedy = `Write "${value} ${next.image}".`
+  findings.push({
+    ...error('measure/notation', at, `"${token.image}" is not how a number is written here.`, remedy),
+    fix: { title: `Write ${value}`, edits: [{ at, text: String(value) }] },
+  })
+  token.payload = {
+    written: String(value),
+    value,
+    dimension: undefined,
+    unit: undefined,
+    fault: undefined,
+  } satisfies FigureRead
+  retype(token, Count)
+  return true
+}
+
+const numberWords = ' one two three four five six seven eight nine ten eleven twelve'.split(' ')
+const counted: ReadonlySet<string> = new Set(['pin', 'pins', 'hand', 'hands', 'in', 'a'])
 
 function tellFigure(token: IToken, source: Source, findings: Finding[]): void {
   const read = token.payload as FigureRead

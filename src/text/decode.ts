@@ -20,6 +20,7 @@ export function decode(
   bytes: Uint8Array,
   name: string,
 ): { readonly value: string; readonly findings: readonly Unreadable[] } {
+  if (isMarkedUp(bytes)) return { value: '', findings: [markedUp(name)] }
   const wide = wideOrder(bytes)
   if (wide !== undefined) return { value: withoutMark(new TextDecoder(wide).decode(bytes)), findings: [] }
   const text = withoutMark(new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes))
@@ -65,6 +66,16 @@ function looksBinary(bytes: Uint8Array): boolean {
   )
   return low > sample.length / 50
 }
+
+/** What a word processor or a printer wrote: it begins with letters, and is no plain text all the same. */
+const isMarkedUp = (bytes: Uint8Array) =>
+  /^(?:\{\\rtf|%PDF)/.test(String.fromCharCode(...bytes.subarray(0, 5)))
+
+const markedUp = (name: string): Unreadable => ({
+  ...binary(name),
+  message:
+    'This is no plain text: it was saved with typefaces and margins, for a word processor or a printer.',
+})
 
 const binary = (name: string): Unreadable => ({
   rule: 'syntax/no-text',

@@ -22,7 +22,7 @@ describe('measures', () => {
     check(`spars
   fore yard, 11.60 long, 264 thick, 305 kg, fixed 11.50 up
 #            ^^^^^ error measure/unit-missing: "11.60" wants a unit: m, mm, cm, ft or in. As in "11.60 m long".
-#                        ^^^ error measure/unit-missing: "264" wants a unit: m, mm, cm, ft or in. As in "264 m thick".
+#                        ^^^ error measure/unit-missing: "264" wants a unit: m, mm, cm, ft or in. As in "264 mm thick".
 #                                                 ^^^^^ error measure/unit-missing: "11.50" wants a unit: m, mm, cm, ft or in. As in "11.50 m up".`))
 
   test('a unit that is none is told with the nearest', () =>
@@ -50,6 +50,18 @@ describe('measures', () => {
 #         ^^^^^ error measure/notation: "2e0 m" is not how a number is written here.
   displaces 1,650 kg
 #           ^^^^^^^^ error measure/doubtful-comma: "1,650 kg" can be read in two ways: with a decimal comma, or with a comma between thousands.`))
+
+  test('numbers in words are read, and told', () =>
+    check(`rails
+  fore rail, port and starboard, marked F
+    six pins from 2.40 m aft 1.50 m out to 3.90 m aft 1.60 m out, 1.30 m up
+#   ^^^ error measure/notation: "six" is not how a number is written here.`))
+
+  test('a height that leads somewhere wants to be told which way', () =>
+    check(`masts
+  fore mast, stepped 2.80 m aft 0.50 m up
+    lower mast to 9.00 m, 190 mm thick
+#                 ^^^^^^ error syntax/direction-missing: "9.00 m" wants a word that tells which way: up, aft, forward, below, out, port or starboard.`))
 
   test('a length behind a direction wants its own', () =>
     check(`sails
@@ -151,6 +163,19 @@ describe('margins', () => {
     )
     expect(findings[0]?.fix?.edits).toEqual([{ at: { source: 'test.rig', start: 34, end: 37 }, text: '  ' }])
     expect(value.pages[0]?.block.map(({ pins }) => pins?.from.value)).toEqual([1, 2])
+  })
+
+  test('one line a column out does not make its neighbours stand wrongly', () => {
+    const text = 'spars\n  fore gaff, 2 m long\n main gaff, 3 m long\n  main boom, 4 m long\n'
+    const { findings } = parse({ name: 'test.rig', text })
+    expect(findings.map(one => one.fix?.title)).toEqual(['Set the line in by 2 spaces'])
+  })
+
+  test('a spar set in below a spar is one more spar, with a fix', () => {
+    const text = 'spars\n  fore gaff, 2 m long\n      main gaff, 3 m long\n'
+    const { findings, value } = parse({ name: 'test.rig', text })
+    expect(value.pages[0]?.block.map(({ name }) => name?.words)).toEqual(['fore gaff', 'main gaff'])
+    expect(findings.map(one => one.fix?.title)).toEqual(['Set the line in by 2 spaces'])
   })
 
   test('a page word one column in still opens its page', () => {

@@ -244,7 +244,10 @@ function noSuchPin(rail: Rail, pin: Count) {
   const from = rail.lie === 'athwart' ? 'numbered from port' : 'numbered from forward'
   const has = count === 1 ? 'has one place' : `has ${count} pins, ${from}`
   return finding('belay/no-such-pin', pin.span, `The ${rail.name} ${has}; there is no pin ${pinOf(pin)}.`, {
-    remedy: `Belay on one of ${rail.places[0]?.pin} to ${rail.places.at(-1)?.pin}, or mend the number of its pins.`,
+    remedy:
+      rail.places.length === 1
+        ? 'Say how many pins it has, as in "6 pins", or belay the line elsewhere.'
+        : `Belay on one of ${rail.places[0]?.pin} to ${rail.places.at(-1)?.pin}, or mend the number of its pins.`,
     related: [{ at: rail.span, message: `the ${rail.name} is declared here` }],
   })
 }

@@ -49,7 +49,10 @@ export function hang(
   const gear = gears.get(nameKey(first.name.words))
   if (!gear) {
     const near = [...gears.values()].map(kit => kit.name.words)
-    say({ ...unknownName('gear', first.name, near, [host.name]) })
+    const unknown = unknownName('gear', first.name, near, [host.name])
+    const none =
+      'Say "bring in standard gear" at the head of the text, or write the gear on a page of its own.'
+    say(gears.size === 0 ? { ...unknown, remedy: none } : unknown)
     return undefined
   }
   return { host, kit: altered(gear, first.block, 'hung', say) }

@@ -61,11 +61,17 @@ export function buildSail(entry: Statement, around: Surroundings, say: Say): Sai
     said
       ? unknownName('kind of sail', said.name, kinds, [nameKey(name.words)])
       : finding('sail/kind-missing', name.span, `It isn't said what kind of sail the ${name.words} is.`, {
-          remedy: `Say it after a comma: ${listed(kinds)}. As in "${name.words}, square course on fore yard".`,
+          remedy: runIn(name.words, kinds) ?? `Say it after a comma: ${listed(kinds)}.`,
           explains: [nameKey(name.words)],
         }),
   )
   return undefined
+}
+
+/** A kind that stands at the end of a name, without a comma: 'main topsail gaff topsail'. */
+function runIn(words: string, kinds: readonly string[]): string | undefined {
+  const kind = kinds.find(one => nameKey(words).endsWith(` ${one}`))
+  return kind && `Put a comma before its kind: "${words.slice(0, -kind.length - 1)}, ${kind}".`
 }
 
 function common(entry: Statement, name: Name) {

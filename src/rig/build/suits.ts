@@ -1,5 +1,6 @@
 import type { Clause, Statement, StatementKind } from '../../syntax/index.ts'
-import { finding, type Say } from './say.ts'
+import { nearest } from '../../text/index.ts'
+import { capitalised, finding, type Say } from './say.ts'
 
 type ClauseKind = Clause['kind']
 
@@ -135,20 +136,34 @@ const words: Readonly<Partial<Record<ClauseKind, string>>> = {
 /** A finding for each clause that its statement can't have; all the rest is taken. */
 export function judgeClauses(statements: readonly Statement[], say: Say): void {
   for (const statement of statements) {
-    for (const one of statement.clauses) {
-      if (statement.doubtful || suits[statement.kind].includes(one.kind)) continue
-      const name = statement.name ? `; "${statement.name.words}" is a ${spoken[statement.kind]}` : ''
-      say(
-        finding(
-          'syntax/clause-misplaced',
-          one.span,
-          `"${words[one.kind] ?? one.kind}" isn't said of a ${spoken[statement.kind]}${name}.`,
-          {
-            remedy: `Of a ${spoken[statement.kind]} one says: ${suits[statement.kind].map(kind => words[kind] ?? kind).join(', ')}.`,
-          },
-        ),
-      )
-    }
+    if (!statement.doubtful) judgeStatement(statement, say)
     judgeClauses(statement.block, say)
+  }
+}
+
+function judgeStatement({ kind, name, span, clauses }: Statement, say: Say): void {
+  const misplaced = clauses.filter(clause => !suits[kind].includes(clause.kind))
+  if (kind === 'particular' && name && misplaced.length === clauses.length) {
+    const message = `"${name.words}" is set in where nothing with a name is due.`
+    say(finding('syntax/clause-misplaced', span, message, { remedy: 'Give it the margin of its like.' }))
+    return
+  }
+  const said = suits[kind].map(one => words[one] ?? one)
+  for (const one of misplaced) {
+    const near = one.kind === 'class' ? nearest(one.name.words.replace(/ .*/, ''), said, 2) : []
+    if (one.kind === 'class' && near.length > 0) {
+      const message = `"${one.name.words}" says nothing of a ${spoken[kind]}.`
+      const remedy = `Did you mean ${near.map(word => `"${word}"`).join(' or ')}?`
+      say(finding('syntax/clause-misplaced', one.span, message, { remedy }))
+      return
+    }
+    const what = words[one.kind] ?? one.kind
+    const subject = what.startsWith('a ') ? capitalised(what) : `"${what}"`
+    const whose = name ? `; "${name.words}" is a ${spoken[kind]}` : ''
+    say(
+      finding('syntax/clause-misplaced', one.span, `${subject} isn't said of a ${spoken[kind]}${whose}.`, {
+        remedy: `Of a ${spoken[kind]} one says: ${said.join(', ')}.`,
+      }),
+    )
   }
 }

@@ -103,7 +103,8 @@ const brailsWant: Want = {
   severity: 'error',
   message: 'is set along a standing gaff and has no brails: nothing gets it in',
   aboard: "A sail on a standing gaff can't be lowered; unbrailed, it stays spread.",
-  remedy: 'Give it pairs that "gathers leech".',
+  remedy:
+    'If the gaff is lowered with it, say how low of the gaff, as in "hoists from 2.30 m up"; or give it pairs that "gathers leech".',
 }
 
 const isBrailed = (rig: Rig, sail: ForeAndAftSail) =>
