@@ -6,7 +6,8 @@ const told = (rig: string) =>
 
 describe.each(exampleRigs)('%s', rig => {
   it('has neither error nor warning', { timeout: 60_000 }, () =>
-    expect(told(rig).filter(one => !one.startsWith('note '))).toEqual([]))
+    expect(told(rig).filter(one => !one.startsWith('note '))).toEqual([]),
+  )
 })
 
 describe('notes', () => {
