@@ -1,5 +1,5 @@
 import { type Metres, metres } from '../../measure/index.ts'
-import type { Line } from '../../rig/index.ts'
+import { aboveTackle, type Line } from '../../rig/index.ts'
 import type { Tackle } from '../tackle/index.ts'
 import type { Ends } from './load.ts'
 import type { Way } from './way.ts'
@@ -20,7 +20,7 @@ const drift = 0.5
  * there, the tackle stands at its foot, and a tye hangs a tackle that the text places.
  */
 export function roveAs(line: Line, way: Way, ends: Ends, tackle: Tackle): Rove {
-  const first = line.purchase.find(name => name === 'tye' || name === 'wire' || name === 'chain')
+  const first = aboveTackle(line.purchase)
   const fall = tackle.stages.at(-1)?.advantage ?? 1
   if (!first || tackle.stages.length === 1) return alongLead(way, ends, tackle.advantage)
   if (first === 'tye' || line.deed?.verb === 'hoists') return belowTye(way, ends, tackle.advantage, fall)
