@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { Command, CommanderError, Option } from 'commander'
 import type { PaperKind } from '../sheets/papers.ts'
-import { isComplaint } from './complaint.ts'
+import { inWords, isComplaint } from './complaint.ts'
 import { home } from './home.ts'
 import type { CheckOptions, FairOptions, PaperOptions } from './options.ts'
 import type { ReckonOptions } from './reckon.ts'
@@ -177,14 +177,18 @@ const formatOption = () =>
     .choices(['plain', 'json', 'sarif'])
     .default('plain')
 
-/** A reader that has gone away, as `| head` does, is no fault. */
-function leaveQuietly(error: NodeJS.ErrnoException): void {
+/** A reader that has gone away, as `| head` does, is no fault; a full disk behind the output is, and is told. */
+function leaveOutput(error: NodeJS.ErrnoException): void {
   if (error.code === 'EPIPE') process.exit(process.exitCode ?? 0)
-  throw error
+  process.stderr.write(`crosstree: the output can't be written: ${inWords(error)}.\n`)
+  process.exit(wrongCall)
 }
 
-process.stdout.on('error', leaveQuietly)
-process.stderr.on('error', leaveQuietly)
+process.stdout.on('error', leaveOutput)
+// Where complaints can't be told, nothing more can.
+process.stderr.on('error', ({ code }: NodeJS.ErrnoException) =>
+  process.exit(code === 'EPIPE' ? (process.exitCode ?? 0) : wrongCall),
+)
 
 async function run(): Promise<void> {
   try {

@@ -19,6 +19,7 @@ export function inWords(error: unknown): string {
     case 'EISDIR':
       return 'it is a folder'
     case 'ENOTDIR':
+    case 'EEXIST':
       return 'a part of its path is no folder'
     case 'ENOSPC':
       return 'the disk is full'

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeAll, describe, expect, it } from 'vitest'
@@ -157,6 +157,14 @@ describe('check', () => {
     })
     expect(ran.status).toBe(0)
     expect(ran.stderr).toBe('')
+  })
+
+  it.runIf(existsSync('/dev/full'))('tells of a full disk behind the output, with 2', () => {
+    const ran = spawnSync('sh', ['-c', `"${process.execPath}" "${cli}" explain > /dev/full`], {
+      encoding: 'utf8',
+    })
+    expect(ran.status).toBe(2)
+    expect(ran.stderr).toBe("crosstree: the output can't be written: the disk is full.\n")
   })
 })
 
