@@ -8,7 +8,7 @@ import {
   radians,
   units,
 } from '../measure/index.ts'
-import { type Assumptions, canvasNames, sparMaterials, usual } from '../reckon/index.ts'
+import { type Assumptions, canvasNames, knot, middleOf, sparMaterials, usual } from '../reckon/index.ts'
 import { nearest } from '../text/index.ts'
 import { Complaint } from './complaint.ts'
 
@@ -80,9 +80,9 @@ const shareIn = (option: string, said: string): number => {
 /** A wind as said: '8 m/s', '16 kn', 'force 5' (at its middle, 0.836 B^1.5 m/s, from memory of G. C. Simpson, 1906). */
 function speedIn(option: string, said: string): MetresPerSecond {
   const [, force] = /^\s*force\s+([0-9]{1,2})\s*$/i.exec(said) ?? []
-  if (force !== undefined && Number(force) <= 12) return metresPerSecond(0.836 * Number(force) ** 1.5)
+  if (force !== undefined && Number(force) <= 12) return middleOf(Number(force))
   const [, amount, unit] = /^\s*([0-9]+(?:[.,][0-9]+)?)\s*(m\/s|kn|knots)\s*$/i.exec(said) ?? []
-  const speed = Number(amount?.replace(',', '.')) * (unit?.toLowerCase() === 'm/s' ? 1 : 1852 / 3600)
+  const speed = Number(amount?.replace(',', '.')) * (unit?.toLowerCase() === 'm/s' ? 1 : knot)
   if (!(speed <= strongest))
     throw new Complaint(
       `${option} "${said}": say a wind up to ${strongest} m/s, as in "8 m/s", "16 kn" or "force 5".`,

@@ -1,5 +1,6 @@
 export { type Assumptions, usual } from './assumptions.ts'
 export type { BracedYard, MastBraced } from './brace/index.ts'
+export { windAloft } from './brace/index.ts'
 export type { Figures } from './figures.ts'
 export { reckon } from './figures.ts'
 export type {
@@ -58,3 +59,4 @@ export {
   type Tackle,
   tackleOf,
 } from './tackle/index.ts'
+export { forceOf, knot, middleOf, roughnessUnder, windAt, windByLog, windPressure } from './wind/index.ts'

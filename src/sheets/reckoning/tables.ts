@@ -9,6 +9,7 @@ import { stabilityTable } from './stability.ts'
 import { tableUnits } from './units.ts'
 import { foulsTable, waysTable } from './ways.ts'
 import { chosenTable, wholeTable } from './whole.ts'
+import { windTable } from './wind.ts'
 
 /** What is reckoned of a rig, as tables in the units of her papers; a table without rows is left out. */
 export function reckoningTables(rig: Rig, figures: Figures, chosen: readonly string[]): readonly Table[] {
@@ -19,6 +20,7 @@ export function reckoningTables(rig: Rig, figures: Figures, chosen: readonly str
     sailsTable(rig, figures, units),
     settingTable(rig, figures, units),
     sparsTable(rig, figures, units),
+    windTable(figures, units),
     bracingTable(rig, figures, units),
     stabilityTable(rig, figures, units),
     lengthsTable(rig, figures, units),
