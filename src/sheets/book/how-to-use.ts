@@ -117,7 +117,7 @@ function sideSection(y: number, ruler: Ruler): Block {
     ])
   })
   const note = paragraph(
-    [words('Square marks never change. The other two change sides when she goes about.', type.textItalic)],
+    [words('P and S never change. W and L change sides when she goes about.', type.textItalic)],
     head.bottom + 17.4,
     ruler,
   )
