@@ -103,7 +103,7 @@ describe('a rig', () => {
     expect(err).toMatch(/error sail\/nothing-sets-it/)
     expect(out).toMatch(/^Jib +16\.0 /m)
     expect(out.replaceAll('\n', ' ')).toMatch(
-      /\? area of Flying jib,.* The flying jib is given no tack and no clew and no head\. /,
+      /\? Flying jib \(area,[^)]*\): The flying jib is given no tack and no clew and no head\. /,
     )
   })
 })

@@ -43,19 +43,23 @@ function shown(cell: Cell | undefined): string {
   }
 }
 
-/** Each reason once, with what it holds for. */
+/** Each reason once for the same columns, with the rows it holds for: 'Jib, Foresail (area, weight)'. */
 function reasonsOf(columns: Table['columns'], rows: Table['rows']): readonly string[] {
   const held = new Map<string, Set<string>>()
-  for (const row of rows) {
-    const [name] = row
-    row.forEach((cell, i) => {
+  for (const [name, ...cells] of rows) {
+    const lacking = new Map<string, string[]>()
+    cells.forEach((cell, i) => {
       if (cell.kind !== 'unknown') return
-      const what = `${columns[i]?.heading ?? ''} of ${name?.kind === 'words' ? name.words : ''}`
-      const one = held.get(cell.because) ?? new Set<string>()
-      held.set(cell.because, one.add(columns[i]?.heading === 'value' ? what.replace(/^value of /, '') : what))
+      lacking.set(cell.because, [...(lacking.get(cell.because) ?? []), columns[i + 1]?.heading ?? ''])
     })
+    for (const [because, headings] of lacking) {
+      const told = `${headings.join() === 'value' ? '' : ` (${headings.join(', ')})`}: ${because}`
+      const names = held.get(told) ?? new Set()
+      held.set(told, names)
+      if (name?.kind === 'words') names.add(name.words)
+    }
   }
-  return [...held].map(([because, whats]) => `? ${[...whats].join(', ')}: ${because}`)
+  return [...held].map(([told, names]) => `? ${[...names].join(', ')}${told}`)
 }
 
 /** What is said below a table, in lines of a hundred columns. */

@@ -22,7 +22,7 @@ export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, 
       return horse ? anyThing(nameKey(horse.words), outward) : unknown('its horse is to be given')
     const block = hung.hanging?.kit.blocks.get(key) ?? looseBlocks(hung)?.get(key)
     if (block) {
-      if (!block.place) return unknown(`the ${block.name.words} is to be given`)
+      if (!block.place) return unknown(`the place of the ${block.name.words} is to be given`)
       if (depth > deepest) return unknown(`the ${block.name.words} is placed from itself`)
       const at = locate(block.place, groundOf(hung, outward, around, depth + 1))
       return at.known ? { known: true, value: { at: at.value } } : at
