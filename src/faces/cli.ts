@@ -112,8 +112,8 @@ function program(): Command {
     })
   crosstree
     .command('explain')
-    .description('print the page of a rule; without one, all rules, one a line')
-    .argument('[rule]', 'as in belay/two-on-a-pin')
+    .description('print the page of a rule, or list a group of them; without one, all rules, one a line')
+    .argument('[rule]', 'as in belay/two-on-a-pin, or belay')
     .action(async (rule: string | undefined) => {
       const { explainAll, explainRule } = await import('./explain.ts')
       process.stdout.write(rule === undefined ? explainAll() : explainRule(rule))

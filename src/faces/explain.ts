@@ -7,9 +7,11 @@ import { home } from './home.ts'
 /** Where the pages of the rules stand: beside their code, or, where the program is installed without it, beside the program. */
 const pagesFolder = join(home, existsSync(join(home, 'src', 'rules')) ? 'src' : 'dist', 'rules')
 
-/** The page of one rule as Markdown; complains of an unknown one with the nearest. */
+/** The page of one rule as Markdown, or a list of the rules of a group, as of "belay"; complains of an unknown one with the nearest. */
 export function explainRule(slug: string): string {
   const slugs = allSlugs()
+  const group = slugs.filter(one => one.startsWith(`${slug}/`))
+  if (group.length > 0) return listOf(group)
   if (!slugs.includes(slug)) {
     const near = nearest(slug, slugs)
     const offer = near.length > 0 ? ` Did you mean ${near.join(', ')}?` : ''
@@ -19,8 +21,9 @@ export function explainRule(slug: string): string {
 }
 
 /** All rules, one a line: the slug first, then what the page's first sentence says. */
-export function explainAll(): string {
-  const slugs = allSlugs()
+export const explainAll = (): string => listOf(allSlugs())
+
+function listOf(slugs: readonly string[]): string {
   const widest = Math.max(...slugs.map(slug => slug.length))
   return slugs.map(slug => `${slug.padEnd(widest)}  ${firstSentence(pageOf(slug))}\n`).join('')
 }

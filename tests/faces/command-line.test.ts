@@ -178,6 +178,12 @@ describe('explain', () => {
     expect(slugs).toContain('sheet/name-cut')
   })
 
+  it('lists the rules of a group', () => {
+    const lines = run(cli, ['explain', 'mast']).out.trimEnd().split('\n')
+    expect(lines.length).toBeGreaterThan(2)
+    for (const line of lines) expect(line).toMatch(/^mast\//)
+  })
+
   it('prints the page of a rule, and offers the nearest to an unknown one', () => {
     expect(run(cli, ['explain', 'belay/two-on-a-pin']).out).toMatch(/^# /)
     const unknown = run(cli, ['explain', 'belay/two-on-pin'])
