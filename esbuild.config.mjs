@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
+import { keptAnalysis } from './keep-analysis.mjs'
 
 const [folder = 'dist'] = process.argv.slice(2)
 const shared = {
@@ -29,27 +30,7 @@ const verbsApart = {
     }),
 }
 
-// What the analysis of the grammar tells, made once here rather than at every start.
-const analysis = await build({
-  ...shared,
-  stdin: {
-    resolveDir: 'src/syntax',
-    contents: `
-      import { RigParser } from './parser.ts'
-      import { lookaheadOf } from './sound-reader.ts'
-      export const lookahead = JSON.stringify(lookaheadOf(new RigParser()))`,
-  },
-  write: false,
-})
-const script = analysis.outputFiles.find(({ path }) => path.endsWith('.js')).contents
-const { lookahead } = await import(`data:text/javascript;base64,${Buffer.from(script).toString('base64')}`)
-const analysed = {
-  name: 'analysed',
-  setup: ({ onLoad }) =>
-    onLoad({ filter: /src.syntax.kept-lookahead\.ts$/ }, () => ({
-      contents: `export const keptLookahead = JSON.parse('${lookahead}')`,
-    })),
-}
+const analysed = await keptAnalysis()
 
 rmSync(folder, { recursive: true, force: true })
 // The library and those verbs. What only papers need stays outside, and is loaded when asked for.

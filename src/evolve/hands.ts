@@ -9,7 +9,9 @@ export type Worked = Pick<OrderPhase, 'haul' | 'ease' | 'tend' | 'aloft'>
 
 /** The hands a phase takes at once, station by station, and who lends where a station has too few. */
 export function phaseHands(rig: Rig, worked: Worked): PhaseHands {
+  const called = new Set([...worked.haul, ...worked.ease, ...worked.tend].flatMap(row => row.stations))
   const wanting = rig.stations
+    .filter(({ name }) => called.has(name))
     .map(station => wantsOf(rig, station, worked))
     .filter(({ hauling, easing }) => !hauling.known || hauling.value + easing > 0)
   return {

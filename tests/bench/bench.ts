@@ -53,7 +53,7 @@ function startUp(): void {
   const parts = Array.from({ length: 12 }, coldParts).slice(1)
   const middle = (part: keyof ColdParts) => milliseconds(median(parts.map(one => one[part])))
   say('of it: loading the compiler', middle('load'), '')
-  say('of it: analysing the grammar', middle('grammar'), '')
+  say('of it: making the parser', middle('grammar'), '')
   say('of it: the work, a cold compile', middle('first'), '')
   say('a second compile in the same process', middle('second'), '')
 }

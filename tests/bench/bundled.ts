@@ -3,6 +3,7 @@ import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { build } from 'esbuild'
+import { keptAnalysis } from '../../keep-analysis.mjs'
 
 /** Bundles the stages as the command is bundled; the path of the file. */
 export async function bundleStages(): Promise<string> {
@@ -15,6 +16,7 @@ export async function bundleStages(): Promise<string> {
     target: 'node20',
     format: 'cjs',
     minifySyntax: true,
+    plugins: [await keptAnalysis()],
   })
   return outfile
 }

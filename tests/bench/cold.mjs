@@ -1,5 +1,5 @@
 // Prints what the parts of a cold check cost, in milliseconds: loading the bundled compiler with what V8 kept of it,
-// analysing the grammar, the first compile, and a second one. Run in a process of its own: the first run keeps.
+// making the parser, the first compile, and a second one. Run in a process of its own: the first run keeps.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
