@@ -38,7 +38,7 @@ export function glancePages(book: Book): Found<readonly PageBody[]> {
     const [first, ...rest] = section?.parts ?? []
     if (!section || !first) continue
     const begun = sectionHead(section.heading, y + 6.2, ruler)
-    if (begun.bottom + first.height > live.textBottom) y = turned(pages, book)
+    if (beginsOverleaf([first, ...rest], live.textBottom - begun.bottom)) y = turned(pages, book)
     const heading: Block = sectionHead(section.heading, y + 6.2, ruler)
     pages.at(-1)?.push(...heading.marks)
     y = heading.bottom
@@ -50,6 +50,18 @@ export function glancePages(book: Book): Found<readonly PageBody[]> {
   }
   return { value: pages.map((marks, index) => body(marks, index, book)), findings: [] }
 }
+
+/** Whether a section has no room for its first part here, or would leave no more than a scrap of itself for the next page. */
+function beginsOverleaf(parts: readonly GlancePart[], room: number): boolean {
+  let left = room
+  const fitting = parts.findIndex(part => {
+    left -= part.height
+    return left < 0
+  })
+  return fitting === 0 || (fitting > 0 && parts.length - fitting <= scrap)
+}
+
+const scrap = 2
 
 function turned(pages: Mark[][], { setting }: Book): number {
   const head = continuedTitle(title, setting.ruler)
