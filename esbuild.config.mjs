@@ -59,7 +59,7 @@ await build({ ...shared, entryPoints: { cli: 'src/faces/start.ts' } })
 // The trees of the standard gear's texts, so that a check need not parse them.
 const { parse } = await import(pathToFileURL(join(folder, 'index.js')).href)
 mkdirSync(join(folder, 'trees'))
-for (const file of readdirSync('rigs/gear')) {
+for (const file of readdirSync('rigs/gear').filter(file => file.endsWith('.rig'))) {
   const text = readFileSync(join('rigs/gear', file), 'utf8')
   const { value: tree, findings } = parse({ name: `standard gear/${file}`, text })
   if (findings.length === 0) writeFileSync(join(folder, 'trees', `${file}.json`), JSON.stringify(tree))
