@@ -32,10 +32,7 @@ function numbersBeside({ pins, numbered }: DeckRail, ruler: Ruler, out: number):
     ordered[0]?.at.x ?? 0,
   )
   const x = outermost + hand * out
-  const wide = ordered.reduce(
-    (most, { place }) => Math.max(most, ruler(place.pin, chartType.deckNumber)),
-    0,
-  )
+  const wide = ordered.reduce((most, { place }) => Math.max(most, ruler(place.pin, chartType.deckNumber)), 0)
   const marks = ordered.flatMap(({ place, at }, index): readonly Mark[] => {
     const y = (tops[index] ?? 0) + numberStep / 2
     const words = place.pin
