@@ -9,7 +9,7 @@ import { compiledRig, exampleFiles, exampleText } from '../support/compiled.ts'
 import { fleet } from '../support/fleet.ts'
 import { installedFonts } from '../support/fonts.ts'
 import { bundleStages, stagesOf } from './bundled.ts'
-import { longText } from './long-text.ts'
+import { longRig } from './long-text.ts'
 import { bareRatio, median, milliseconds, slopeOf, timed, worked } from './measure.ts'
 import { reckoningRows } from './reckoning.ts'
 
@@ -88,11 +88,7 @@ function warm(): void {
     return buildRig(pages, sources)
   }
   say('parsing and building her, warm', shown(pace(both)), '60,000 lines/s')
-  say(
-    'compiling her whole, with orders and rules, warm',
-    shown(pace(() => compile(exampleFiles, source))),
-    '',
-  )
+  say('compiling her whole, with orders and rules, warm', shown(pace(() => compile(exampleFiles, source))), '')
 }
 
 /** What all papers cost, beside pdfkit alone with as many documents, pages and texts, the two in turn. */
@@ -124,11 +120,10 @@ async function countedPapers(): Promise<readonly number[]> {
 
 /** How the cost of a check grows with the text: a slope of 1 is linear. */
 function growth(): void {
-  const points = [100, 300, 1_000, 3_000, 10_000, 20_000].map(lines => {
-    const source = { name: 'long.rig', text: longText(lines) }
-    const length = source.text.split('\n').length
+  const points = [100, 300, 1_000, 3_000, 10_000, 20_000, 50_000, 100_000].map(lines => {
+    const { files, entry, lines: length } = longRig(lines)
     const rounds = lines > 3_000 ? 1 : 5
-    const check = () => compile(exampleFiles, source)
+    const check = () => compile(files, entry)
     if (lines <= 3_000) check()
     const time = median(Array.from({ length: rounds }, () => worked(check)))
     say(

@@ -1,7 +1,35 @@
+import type { Files } from '../../src/syntax/index.ts'
+import type { Source } from '../../src/text/index.ts'
+import { exampleFiles } from '../support/compiled.ts'
+
+/** So many blocks stand in one text; more are brought in, since a text may have no more than 4 MB. */
+const blocksInOne = 3_000
+
 /** A vessel of about so many lines: masts with a headsail and a rail each, and every line belayed, as often as need be. */
-export function longText(lines: number): string {
+export function longRig(lines: number): {
+  readonly files: Files
+  readonly entry: Source
+  readonly lines: number
+} {
   const blocks = Math.max(1, Math.round((lines - head.length) / blockOf(0).length))
-  return [...head, ...Array.from({ length: blocks }, (_, i) => blockOf(i)).flat(), ''].join('\n')
+  const parts = Array.from({ length: Math.ceil(blocks / blocksInOne) }, (_, part) => {
+    const first = part * blocksInOne
+    return Array.from({ length: Math.min(blocksInOne, blocks - first) }, (_, i) => blockOf(first + i)).flat()
+  })
+  const [own = [], ...others] = parts
+  const brought = new Map(others.map((text, i) => [`part-${i + 2}.rig`, text.join('\n')]))
+  const text = [...head, ...[...brought.keys()].map(name => `bring in "${name}"`), ...own, ''].join('\n')
+  return {
+    files: {
+      read: place => {
+        const part = place.shelf === 'vessel' ? brought.get(place.path) : undefined
+        if (part === undefined) return exampleFiles.read(place)
+        return { kind: 'text', source: { name: place.path, text: part }, findings: [] }
+      },
+    },
+    entry: { name: 'long.rig', text },
+    lines: parts.flat().length + head.length + brought.size,
+  }
 }
 
 const head = ['edition 1', 'bring in standard gear', '', 'vessel Long Tally', '  cutter', '']
