@@ -88,7 +88,11 @@ function warm(): void {
     return buildRig(pages, sources)
   }
   say('parsing and building her, warm', shown(pace(both)), '60,000 lines/s')
-  say('compiling her whole, with orders and rules, warm', shown(pace(() => compile(exampleFiles, source))), '')
+  say(
+    'compiling her whole, with orders and rules, warm',
+    shown(pace(() => compile(exampleFiles, source))),
+    '',
+  )
 }
 
 /** What all papers cost, beside pdfkit alone with as many documents, pages and texts, the two in turn. */
