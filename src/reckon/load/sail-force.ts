@@ -1,6 +1,7 @@
 import { type MetresPerSecond, type Newtons, newtons, type SquareMetres } from '../../measure/index.ts'
 import type { Sail } from '../../rig/index.ts'
 import type { Assumptions } from '../assumptions.ts'
+import { workingSails } from '../sails/index.ts'
 import { windPressure } from '../wind/index.ts'
 
 /** How much more a sail pulls than the wind's pressure on its area: common practice, no source. */
@@ -15,14 +16,3 @@ export function strongWindOf(sail: Sail, { strongWind }: Assumptions): MetresPer
   if (/\bstorm\b/.test(sail.name) || sail.class === 'lower topsail') return strongWind.storm
   return workingSails.has(sail.class) ? strongWind.working : strongWind.light
 }
-
-const workingSails = new Set<Sail['class']>([
-  'course',
-  'topsail',
-  'upper topsail',
-  'square sail',
-  'gaff sail',
-  'lugsail',
-  'lateen sail',
-  'fore-and-aft sail',
-])

@@ -14,11 +14,12 @@ export const clothMass = (sail: Sail, { area }: SailFigures, canvas: string): Fi
  */
 export function canvasNumber(sail: Sail): number {
   if (/\bstorm\b/.test(sail.name) || sail.class === 'lower topsail') return 1
-  if (heavy.has(sail.class)) return 2
+  if (workingSails.has(sail.class)) return 2
   return middling.has(sail.class) ? 4 : 6
 }
 
-const heavy = new Set<Sail['class']>([
+/** Sails of the lower and middle canvas, set in a strong wind. */
+export const workingSails: ReadonlySet<Sail['class']> = new Set<Sail['class']>([
   'course',
   'topsail',
   'upper topsail',

@@ -48,3 +48,23 @@ export function isMet(row: PublishedRow): boolean {
     'share' in row.within ? row.within.share * Math.abs(Number(row.published)) : row.within.amount
   return Math.abs(off) <= allowed
 }
+
+/** A row of a figure read in its source and computed, exact unless `rest` says otherwise. */
+export const row = (
+  fact: string,
+  source: string,
+  published: number | string,
+  computed: number | string,
+  unit: string,
+  rest: Partial<PublishedRow> = {},
+): PublishedRow => ({
+  fact,
+  source,
+  status: 'read',
+  kind: 'computed',
+  published,
+  computed,
+  unit,
+  within: exact,
+  ...rest,
+})

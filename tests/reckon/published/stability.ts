@@ -15,32 +15,13 @@ import {
   proofPressure,
   type Waters,
 } from '../../../src/reckon/stability/index.ts'
-import { exact, type PublishedRow, type Topic } from './row.ts'
+import { type PublishedRow, row, type Topic } from './row.ts'
 
 const degree = Math.PI / 180
 const foot = 0.3048
 const pound = 0.45359237
 const ton = 2240 * pound
 const psf = 47.880259
-
-const row = (
-  fact: string,
-  source: string,
-  published: number | string,
-  computed: number | string,
-  unit: string,
-  rest: Partial<PublishedRow> = {},
-): PublishedRow => ({
-  fact,
-  source,
-  status: 'read',
-  kind: 'computed',
-  published,
-  computed,
-  unit,
-  within: exact,
-  ...rest,
-})
 
 const known = (figure: Figure<number>): number => (figure.known ? figure.value : Number.NaN)
 const memory = { status: 'from memory' } as const

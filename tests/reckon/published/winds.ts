@@ -21,7 +21,7 @@ import {
   windByLog,
   windPressure,
 } from '../../../src/reckon/wind/index.ts'
-import { exact, type PublishedRow, type Topic } from './row.ts'
+import { type PublishedRow, row, type Topic } from './row.ts'
 
 const degree = Math.PI / 180
 const angle = (degrees: number) => radians(degrees * degree)
@@ -29,25 +29,6 @@ const kn = (knots: number) => metresPerSecond(knots * knot)
 /** Pascals in a pound on the square foot; metres a second in a mile an hour. */
 const psf = 47.880259
 const mph = 0.44704
-
-const row = (
-  fact: string,
-  source: string,
-  published: number | string,
-  computed: number | string,
-  unit: string,
-  rest: Partial<PublishedRow> = {},
-): PublishedRow => ({
-  fact,
-  source,
-  status: 'read',
-  kind: 'computed',
-  published,
-  computed,
-  unit,
-  within: exact,
-  ...rest,
-})
 
 const scale =
   'Beaufort table in metres a second, delta-s.org; Met Office form in knots, infotextmanuscripts.org'
