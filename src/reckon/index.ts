@@ -14,7 +14,7 @@ export type {
   Turn,
   Way,
 } from './leads/index.ts'
-export { tail } from './leads/index.ts'
+export { lowestWithin, tail } from './leads/index.ts'
 export { type LineLoad, type LoadFigures, leastSafety, type SailLoad } from './load/index.ts'
 export {
   byRule,

@@ -2,6 +2,7 @@ import { leadOutOfRange } from './balance/lead-out-of-range.ts'
 import { leadWhileSetting } from './balance/lead-while-setting.ts'
 import { halyardNotAtEnd } from './belay/halyard-not-at-end.ts'
 import { neverShared } from './belay/never-shared.ts'
+import { noClearDeck } from './belay/no-clear-deck.ts'
 import { noPlace } from './belay/no-place.ts'
 import { pinsTooClose } from './belay/pins-too-close.ts'
 import { quickReleaseHemmedIn } from './belay/quick-release-hemmed-in.ts'
@@ -47,6 +48,7 @@ import { oneSide } from './pair/one-side.ts'
 import { wrongSide } from './pair/wrong-side.ts'
 import { clewApart } from './reach/clew-apart.ts'
 import { outOfHail } from './reach/out-of-hail.ts'
+import { outOfSight } from './reach/out-of-sight.ts'
 import type { Rule } from './rule.ts'
 import { beyondItsStay } from './sail/beyond-its-stay.ts'
 import { cornerOffItsSpar } from './sail/corner-off-its-spar.ts'
@@ -92,6 +94,7 @@ export const rules: readonly Rule[] = [
   neverShared,
   pinsTooClose,
   halyardNotAtEnd,
+  noClearDeck,
   quickReleaseHemmedIn,
   noHalyard,
   nothingGetsItDown,
@@ -108,6 +111,7 @@ export const rules: readonly Rule[] = [
   meetsNextMast,
   clewApart,
   outOfHail,
+  outOfSight,
   shorterThanHead,
   footWiderThanYard,
   footAboveHead,

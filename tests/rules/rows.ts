@@ -19,8 +19,6 @@ export interface Chapter {
   readonly rows: readonly Row[]
 }
 
-const leads = 'the reckoning of leads'
-
 export const chapters: readonly Chapter[] = [
   {
     title: 'Places',
@@ -42,8 +40,7 @@ export const chapters: readonly Chapter[] = [
       { sees: 'tack and sheet of a course on one kevel', by: ['belay/never-shared', 'belay/two-on-a-pin'] },
       {
         sees: 'a halyard in the middle of a rail, or without clear deck beside it',
-        by: ['belay/halyard-not-at-end'],
-        waits: `clear deck: ${leads}`,
+        by: ['belay/halyard-not-at-end', 'belay/no-clear-deck'],
       },
       {
         sees: 'what must be cast off at a word, among other coils',
@@ -108,8 +105,7 @@ export const chapters: readonly Chapter[] = [
     rows: [
       {
         sees: 'sheet and clewline of one clew far apart, or out of sight of each other',
-        by: ['reach/clew-apart', 'reach/out-of-hail'],
-        waits: `out of sight behind a house: ${leads}`,
+        by: ['reach/clew-apart', 'reach/out-of-sight', 'reach/out-of-hail'],
       },
       { sees: 'halyard and downhaul out of hail of each other', by: ['reach/out-of-hail'] },
       {

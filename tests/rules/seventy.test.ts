@@ -31,7 +31,7 @@ const counts = () => {
     [of('not to be told'), "can't be told from a text"],
     [of('waits'), 'wait for figures'],
   ] as const
-  return words.map(([count, what]) => `${count} ${what}`).join(', ')
+  return words.flatMap(([count, what]) => (count > 0 ? [`${count} ${what}`] : [])).join(', ')
 }
 
 const table = ({ title, rows: own }: (typeof chapters)[number]) =>

@@ -1,6 +1,6 @@
 export type { Chafe, Crossing } from './crossings.ts'
 export { type Fouls, foulsOf } from './fouls.ts'
 export { type LeadFigures, leadFigures, type Piece, tail } from './lead-figures.ts'
-export type { OverDeck } from './over-deck.ts'
+export { lowestWithin, type OverDeck } from './over-deck.ts'
 export type { ThroughMast } from './through-mast.ts'
 export type { Turn, Way } from './way.ts'

@@ -36,8 +36,8 @@ const outline = ({ x0, y0, x1, y1 }: DeckThing): Segment => ({
   to: point3(x1, y1, 0),
 })
 
-/** The lowest point of a stretch within an outline: the stretch is clipped at each of its four sides. */
-function lowestWithin({ from, to }: Segment, { x0, y0, x1, y1 }: DeckThing): Point3 | undefined {
+/** The lowest point of a stretch within an outline, where it crosses it: the stretch is clipped at each of its four sides. */
+export function lowestWithin({ from, to }: Segment, { x0, y0, x1, y1 }: DeckThing): Point3 | undefined {
   const way = between(from, to)
   const spans = [span(from.x, way.x, x0, x1), span(from.y, way.y, y0, y1), [0, 1] as const]
   const start = Math.max(...spans.map(([first]) => first))

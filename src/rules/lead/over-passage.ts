@@ -1,6 +1,7 @@
 import type { Severity } from '../../findings/index.ts'
 import type { OverDeck } from '../../reckon/index.ts'
 import type { DeckThing, Rig } from '../../rig/index.ts'
+import { deckBelow } from '../deck-below.ts'
 import { aboutLine, bothSubject, sentence, subject } from '../naming.ts'
 import { onceAPair } from '../once-a-pair.ts'
 import { berthOf } from '../pairs.ts'
@@ -19,7 +20,7 @@ export const overPassage: Rule = {
   judges: 'vessels and parts',
   *judge({ rig, figures }) {
     const low = figures.fouls().overDeck.flatMap(over => {
-      const deck = deckBelow(over.thing, rig)
+      const deck = deckBelow(over.thing.top, rig)
       if (deck === undefined) return []
       const above = over.at.z - deck
       const severity = severityOf(over.thing, above)
@@ -57,9 +58,3 @@ const isHatch = ({ kind }: DeckThing): boolean => /\bhatch$/.test(kind)
 const isWay = ({ kind, name }: DeckThing): boolean =>
   /companion|ladder|stair|steps|walk|gangway|door|wheel|binnacle/.test(`${kind} ${name}`) ||
   (kind === 'helm' && !name.includes('tiller'))
-
-/** Height of the deck that a thing stands on: the highest of those below its top. */
-function deckBelow({ top }: DeckThing, { vessel }: Rig): number | undefined {
-  const below = vessel.decks.map(({ height }) => height).filter(height => height < top)
-  return below.length > 0 ? Math.max(...below) : undefined
-}

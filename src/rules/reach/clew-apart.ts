@@ -4,7 +4,7 @@ import { aboutLine, bothSubject, placeName, sentence, subject } from '../naming.
 import { isBelayed } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
-import { farPairs } from './far.ts'
+import { farPairs, reachOf } from './far.ts'
 
 /** The two lines of one clew are worked as one by hands who see each other: within so many metres. */
 const farthest = 6
@@ -20,11 +20,8 @@ export const clewApart: Rule = {
       if (sail.kind === 'square' && sail.class === 'course') continue
       const lines = gear.ofSail(sail).filter(isBelayed)
       const clewlines = lines.filter(line => raisesClew(line) || gathersClew(line))
-      for (const { line, other, far, onBothSides } of farPairs(
-        clewlines,
-        lines.filter(sheetsClew),
-        farthest,
-      )) {
+      for (const apart of farPairs(clewlines, lines.filter(sheetsClew), farthest)) {
+        const { line, other, amiss: far, onBothSides } = apart
         const name = onBothSides ? bothSubject(line) : subject(line)
         yield {
           at: line.belaySpan ?? line.span,
@@ -33,6 +30,7 @@ export const clewApart: Rule = {
           remedy: `Bring them nearer: the ${line.kind} is at the ${placeName(rig, line.belay)}, the sheet at the ${placeName(rig, other.belay)}.`,
           related: [{ at: other.belaySpan ?? other.span, message: 'the sheet is belayed here' }],
           about: [sail.name, ...aboutLine(line), ...aboutLine(other)],
+          explains: [reachOf(apart)],
         }
       }
     }

@@ -14,7 +14,7 @@ import { aboutLine, bothSubject, placeName, sentence, subject } from '../naming.
 import { type BelayedLine, isBelayed } from '../pairs.ts'
 import type { Rule } from '../rule.ts'
 import { shownLength } from '../shown.ts'
-import { type FarPair, farPairs } from './far.ts'
+import { farPairs, type Worked } from './far.ts'
 
 /** A hail carries so far along a working deck, in metres. */
 const hail = 25
@@ -28,7 +28,7 @@ export const outOfHail: Rule = {
     const gear = gearOf(rig)
     for (const sail of rig.sails) {
       const lines = gear.ofSail(sail).filter(isBelayed)
-      for (const { line, other, far, onBothSides } of workedTogether(sail, lines)) {
+      for (const { line, other, amiss: far, onBothSides } of farApart(sail, lines)) {
         const isCourse = sail.kind === 'square' && sail.class === 'course'
         yield {
           at: line.belaySpan ?? line.span,
@@ -45,10 +45,7 @@ export const outOfHail: Rule = {
 }
 
 /** Halyard and downhaul; brails and sheet; and, of a course, the tack with sheet and clewgarnet, and those two. */
-function workedTogether(
-  sail: Sail,
-  lines: readonly BelayedLine[],
-): readonly (FarPair & { readonly onBothSides: boolean })[] {
+function farApart(sail: Sail, lines: readonly BelayedLine[]): readonly Worked<number>[] {
   const sheets = lines.filter(line => sheetsClew(line) || sheetsBoom(line))
   if (sail.kind === 'square' && sail.class === 'course') {
     const tacks = lines.filter(drawsClewForward)

@@ -1,6 +1,7 @@
 import type { Point3 } from '../../../src/measure/index.ts'
 import { type Line, onMast } from '../../../src/rig/index.ts'
 import type { Notebook } from '../notebook.ts'
+import { thing } from './on-deck.ts'
 import { anywhere, type Plant, type Plants, saying } from './plant.ts'
 
 /** A stretch of a lead that stands clear of masts, yards and bowsprit, and is long enough to be crossed. */
@@ -51,15 +52,6 @@ function place({ middle, across: [x, y, z] }: Stretch, far: number): string {
 
 const written = (n: number, over: string, under: string): string =>
   `${Math.abs(n).toFixed(3)} m ${n < 0 ? under : over}`
-
-/** What covers a point of the deck, with its top at a height. */
-function thing(kind: string, { x, y }: Point3, top: number): string {
-  const side = y < 0 ? 'port' : 'starboard'
-  const [from, to] = [x - 0.3, x + 0.3].map(n => `${Math.abs(n).toFixed(3)} m${n < 0 ? ' forward' : ''}`)
-  const out = [Math.max(0, Math.abs(y) - 0.3), Math.abs(y) + 0.3].map(n => `${n.toFixed(3)} m`)
-  const aft = x + 0.3 < 0 ? '' : ' aft'
-  return `deck\n  planted ${kind} from ${from} to ${to}${aft}, ${out.join(' to ')} ${side}, top ${top.toFixed(3)} m up\n`
-}
 
 /** Just above the pin, where every lead is low. */
 const abovePin = (line: Line): Point3 | undefined => {
