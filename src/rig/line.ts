@@ -48,6 +48,8 @@ export interface Line {
   readonly credited: string | undefined
   /** As rove: ['tye', 'runner', 'luff']; empty where the text is silent. */
   readonly purchase: readonly string[]
+  /** Whether its tackle stands at the foot of its lead, so that one part goes on to the load; else it lies along the last stretch. */
+  readonly tackleBelow: boolean
   readonly hands: number | undefined
   /** Addresses of the lines to be eased when this one is hauled, in the order said. Directed. */
   readonly counterparts: readonly string[]

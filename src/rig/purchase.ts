@@ -70,10 +70,3 @@ export function velocityRatio(purchase: readonly string[]): number | undefined {
 /** What goes aloft above a tackle, where one stands at its foot: a tye, a wire or a chain. */
 export const aboveTackle = (purchase: readonly string[]): string | undefined =>
   purchase.find(name => name === 'tye' || name === 'wire' || name === 'chain')
-
-/**
- * Parts of rope on the last stretch of the lead. Where a tye or a wire goes aloft the tackle stands below it, so
- * that stretch is single.
- */
-export const partsAtEnd = (purchase: readonly string[]): number =>
-  aboveTackle(purchase) === undefined ? (velocityRatio(purchase) ?? 1) : 1

@@ -61,7 +61,7 @@ export abstract class GearParser extends ClausesParser {
     return this.ACTION(() => ({ kind: 'single', span: this.since(first) }))
   })
 
-  /** 'rove single', 'rove tye and runner and luff'. */
+  /** 'rove single', 'rove tye and runner and luff', 'rove gun below'. */
   rove = this.RULE('rove', (): Clause => {
     const first = this.CONSUME(said.rove)
     const parts = [this.SUBRULE(this.purchase)]
@@ -69,7 +69,8 @@ export abstract class GearParser extends ClausesParser {
       this.CONSUME(said.and)
       parts.push(this.SUBRULE2(this.purchase))
     })
-    return this.ACTION(() => ({ kind: 'rove', parts, span: this.since(first) }))
+    const below = this.OPTION(() => this.CONSUME(said.below))
+    return this.ACTION(() => ({ kind: 'rove', parts, below: below !== undefined, span: this.since(first) }))
   })
 
   /** A tackle's name, 'single' too although it is a small word, and which way it is rove: 'luff to advantage'. */

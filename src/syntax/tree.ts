@@ -160,7 +160,7 @@ export type Clause =
       readonly round: boolean
       readonly material: Name | undefined
     }) // 16 mm spun polyester; 3 in round manila; 22 mm wire with spun polyester fall
-  | (Said & { readonly kind: 'rove'; readonly parts: readonly Name[] }) // rove tye and runner and luff
+  | (Said & { readonly kind: 'rove'; readonly parts: readonly Name[]; readonly below: boolean }) // rove tye and runner and luff; rove gun below
   | (Said & {
       readonly kind: 'deed'
       readonly deed: Deed

@@ -11,14 +11,6 @@ const place = 0.02
 // centimetre along a side of ten metres is as much again.
 const area = 0.1
 
-/** Lines whose tackle the tables leave out of their parts, though they name it: it sits at the end of the line. */
-const tackleLeftOut = [
-  'spanker peak outhaul',
-  'spanker foot outhaul',
-  'mainsail clew outhaul',
-  'main gaff topsail tack',
-]
-
 describe.each(vessels)('%s against her tables', vessel => {
   const { value, findings } = compiledRig(vessel)
   const { rig, figures } = value
@@ -204,16 +196,14 @@ function strays(line: Line, wanted: readonly Row[]): readonly string[] {
   }
   return line.lead.flatMap(({ at, what, parts }, i) => {
     const row = wanted[i]
-    const last = i === wanted.length - 1
     const off = distance(
       at,
       ['x', 'y', 'z'].map(axis => number(row, axis)),
     )
     const faults = []
     if (off > place) faults.push(`${nameOf(line)}, ${what}: ${off.toFixed(3)} m from the ${row?.what}`)
-    const wantedParts =
-      last && tackleLeftOut.includes(nameOf(line)) ? number(row, 'parts') * 2 : number(row, 'parts')
-    if (parts !== wantedParts) faults.push(`${nameOf(line)}, ${what}: ${parts} parts for ${wantedParts}`)
+    if (parts !== number(row, 'parts'))
+      faults.push(`${nameOf(line)}, ${what}: ${parts} parts for ${row?.parts}`)
     return faults
   })
 }

@@ -1,5 +1,5 @@
 import { type Figure, type Metres, metres, onceKnown, workedFrom } from '../../measure/index.ts'
-import type { Line, Rig } from '../../rig/index.ts'
+import { aboveTackle, type Line, type Rig } from '../../rig/index.ts'
 import { tackleOf } from '../tackle/index.ts'
 import { endsOf } from './ends.ts'
 import { type Rove, roveAs } from './rove.ts'
@@ -16,14 +16,14 @@ export interface LeadFigures {
   readonly home: Figure<Metres>
   /** The same, eased as far as it goes. */
   readonly slack: Figure<Metres>
-  /** What to cut it from: one rope, or a wire and its fall. With what is left at the pin. */
+  /** What to cut it from: one rope, or a wire or a pendant and its fall. With what is left at the pin. */
   readonly pieces: Figure<readonly Piece[]>
   /** Of all its pieces. */
   readonly length: Figure<Metres>
 }
 
 export interface Piece {
-  readonly part: 'rope' | 'wire' | 'fall'
+  readonly part: 'rope' | 'wire' | 'pendant' | 'fall'
   readonly length: Metres
 }
 
@@ -40,7 +40,7 @@ function figuresOf(line: Line, rig: Rig): LeadFigures {
   const rove = workedFrom([way, ends, tackleOf(line.purchase)] as const, (way, ends, tackle) =>
     roveAs(line, way, ends, tackle),
   )
-  const pieces = workedFrom([rove], piecesOf)
+  const pieces = workedFrom([rove], rove => piecesOf(line, rove))
   return {
     way,
     travel: workedFrom([ends], ends => ends.travel),
@@ -52,10 +52,10 @@ function figuresOf(line: Line, rig: Rig): LeadFigures {
   }
 }
 
-function piecesOf({ slack, wire }: Rove): readonly Piece[] {
-  if (wire === undefined) return [{ part: 'rope', length: metres(slack + tail) }]
+function piecesOf({ purchase }: Line, { slack, pendant }: Rove): readonly Piece[] {
+  if (pendant === undefined) return [{ part: 'rope', length: metres(slack + tail) }]
   return [
-    { part: 'wire', length: wire },
-    { part: 'fall', length: metres(slack - wire + tail) },
+    { part: aboveTackle(purchase) ? 'wire' : 'pendant', length: pendant },
+    { part: 'fall', length: metres(slack - pendant + tail) },
   ]
 }

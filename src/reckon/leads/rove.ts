@@ -8,38 +8,44 @@ import type { Way } from './way.ts'
 export interface Rove {
   readonly home: Metres
   readonly slack: Metres
-  /** Of that, the wire or chain that runs in the lead with the tackle at its foot; undefined where rope runs all the way. */
-  readonly wire: Metres | undefined
+  /** Of that, what runs in the lead to the tackle at its foot; undefined where one rope is both lead and tackle. */
+  readonly pendant: Metres | undefined
 }
 
 /** Hook to hook, a tackle hauled until its blocks meet: common practice, no source. */
 const drift = 0.5
 
 /**
- * Rope along a line. A tackle lies along the last stretch, in all its parts; but where a wire or a chain runs
- * there, the tackle stands at its foot, and a tye hangs a tackle that the text places.
+ * Rope along a line. A tackle lies along the last stretch, in all its parts, or stands at the foot of its lead; and a tye
+ * hangs a tackle that the text places.
  */
 export function roveAs(line: Line, way: Way, ends: Ends, tackle: Tackle): Rove {
   const first = aboveTackle(line.purchase)
   const fall = tackle.stages.at(-1)?.advantage ?? 1
-  if (!first || tackle.stages.length === 1) return alongLead(way, ends, tackle.advantage)
-  if (first === 'tye' || line.deed?.verb === 'hoists') return belowTye(way, ends, tackle.advantage, fall)
-  return belowWire(way, ends, tackle.advantage)
+  if (!line.tackleBelow || (first && tackle.stages.length === 1))
+    return alongLead(way, ends, tackle.advantage)
+  if (first === 'tye' || (first && line.deed?.verb === 'hoists'))
+    return belowTye(way, ends, tackle.advantage, fall)
+  return belowPendant(way, ends, tackle.advantage)
 }
 
 function alongLead({ lead }: Way, { home, slack }: Ends, parts: number): Rove {
-  return { home: metres(lead + parts * home), slack: metres(lead + parts * slack), wire: undefined }
+  return { home: metres(lead + parts * home), slack: metres(lead + parts * slack), pendant: undefined }
 }
 
 /** The lead ends at the tackle's upper block, which the runners above it bring down further than the yard goes up. */
 function belowTye({ lead, last }: Way, { travel }: Ends, advantage: number, fall: number): Rove {
   const home = Math.max(0, last - (travel * advantage) / fall)
-  return { home: metres(lead + fall * home), slack: metres(lead + fall * last), wire: undefined }
+  return { home: metres(lead + fall * home), slack: metres(lead + fall * last), pendant: undefined }
 }
 
-/** The wire reaches from the load to the tackle, which is as long as its travel and two blocks that meet. */
-function belowWire({ lead }: Way, { home, slack }: Ends, parts: number): Rove {
+/** The pendant reaches from the load to the tackle, which is as long as its travel and two blocks that meet. */
+function belowPendant({ lead }: Way, { home, slack }: Ends, parts: number): Rove {
   const tackle = drift + slack - home
-  const wire = Math.max(0, lead + slack - tackle)
-  return { home: metres(wire + parts * drift), slack: metres(wire + parts * tackle), wire: metres(wire) }
+  const pendant = Math.max(0, lead + slack - tackle)
+  return {
+    home: metres(pendant + parts * drift),
+    slack: metres(pendant + parts * tackle),
+    pendant: metres(pendant),
+  }
 }

@@ -1,5 +1,5 @@
 import { type Figure, type Newtons, newtons, onceKnown, unknown, workedFrom } from '../../measure/index.ts'
-import { aboveTackle, type Line, type Rig } from '../../rig/index.ts'
+import type { Line, Rig } from '../../rig/index.ts'
 import type { Assumptions } from '../assumptions.ts'
 import type { LeadFigures } from '../leads/index.ts'
 import { type Strength, shareLeft, strengthOf } from '../rope/index.ts'
@@ -88,9 +88,9 @@ function figuresOf(
   }
 }
 
-/** The last lead before the load is the tackle's own fixed block, unless the tackle stands below a tye, a wire or a chain. */
-function leadBlocks({ purchase }: Line, { advantage }: Tackle, turns: number): number {
-  return advantage > 1 && aboveTackle(purchase) === undefined ? Math.max(0, turns - 1) : turns
+/** The last lead before the load is the tackle's own fixed block, unless the tackle stands below. */
+function leadBlocks({ tackleBelow }: Line, { advantage }: Tackle, turns: number): number {
+  return advantage > 1 && !tackleBelow ? Math.max(0, turns - 1) : turns
 }
 
 /** The least safety factor a line is judged by: lines over people most, light gear least. Common practice, no source. */

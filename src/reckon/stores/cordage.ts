@@ -122,5 +122,6 @@ const thickestFirst = (
 function materialOf(said: string, part: Piece['part']): string {
   const [, upper, fall] = /^(.*?) with (.*?)(?: fall)?$/.exec(said) ?? []
   if (part === 'wire') return upper ?? 'wire'
+  if (part === 'pendant') return upper ?? said
   return part === 'fall' ? (fall ?? said) : said
 }

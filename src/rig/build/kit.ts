@@ -37,6 +37,8 @@ export interface KitLine {
   readonly pair: boolean
   readonly rope: Extract<Clause, { kind: 'rope' }> | undefined
   readonly rove: readonly Name[]
+  /** Whether its tackle is said to stand below. */
+  readonly below: boolean
   readonly hands: number | undefined
   readonly deed: Extract<Clause, { kind: 'deed' }> | undefined
   readonly against: readonly Reference[]
@@ -186,6 +188,7 @@ const freshLine = (name: Name, span: Span): KitLine => ({
   pair: false,
   rope: undefined,
   rove: [],
+  below: false,
   hands: undefined,
   deed: undefined,
   against: [],
@@ -222,7 +225,7 @@ function withSaid(line: KitLine, said: Clause): KitLine {
     case 'rope':
       return { ...line, rope: said.material ? said : { ...said, material: line.rope?.material } }
     case 'rove':
-      return { ...line, rove: said.parts }
+      return { ...line, rove: said.parts, below: said.below }
     case 'count':
       return { ...line, hands: said.count.value }
     case 'deed':

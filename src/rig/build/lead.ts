@@ -1,7 +1,6 @@
 import { type Figure, unknown } from '../../measure/index.ts'
 import { nameKey, type Place } from '../../syntax/index.ts'
 import type { LeadPoint } from '../line.ts'
-import { partsAtEnd } from '../purchase.ts'
 import type { BelayingPoint } from '../rail.ts'
 import type { Hung } from './hung.ts'
 import type { Kit } from './kit.ts'
@@ -53,10 +52,11 @@ function sparPart(
   return part ? shipThings(around)(`${spar} ${part}`, outward) : undefined
 }
 
-/** The way of a line from its pin outward; it stops where a place can't be told, and says why. */
+/** The way of a line from its pin outward, with so many `parts` on the last stretch; it stops where a place can't be told, and says why. */
 export function leadOf(
   hung: Hung,
   belay: BelayingPoint | undefined,
+  parts: number,
   around: Surroundings,
 ): { readonly lead: readonly LeadPoint[]; readonly leadUnknown: string | undefined } {
   const { line } = hung
@@ -64,7 +64,6 @@ export function leadOf(
   if (stretch.length === 0) return { lead: [], leadUnknown: 'its lead is not given' }
   const ground = groundOf(hung, outwardOf(hung, belay), around)
   const lead: LeadPoint[] = belay?.at ? [{ at: belay.at, what: 'belay', parts: 1 }] : []
-  const parts = partsAtEnd(line.rove.map(name => nameKey(name.words)))
   for (const [index, place] of stretch.entries()) {
     const at = locate(place, ground)
     if (!at.known) return { lead, leadUnknown: at.because }

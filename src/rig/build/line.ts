@@ -2,6 +2,7 @@ import { metres } from '../../measure/index.ts'
 import { nameKey, type Reference } from '../../syntax/index.ts'
 import { functionOf } from '../deed.ts'
 import type { Line, LineDeed, Rope } from '../line.ts'
+import { aboveTackle, velocityRatio } from '../purchase.ts'
 import type { BelayingPoint, Rail, Side } from '../rail.ts'
 import type { Survey } from '../survey.ts'
 import type { Belayed } from './belay.ts'
@@ -33,7 +34,10 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
   const belay = berth && belayingPoint(rails, berth)
   const deed = deedOf(hung, finishing)
   const { label, labelOnMast, labelOnSail } = labelsOf(hung)
-  const led = leadOf(hung, belay, finishing.around)
+  const purchase = line.rove.map(part => nameKey(part.words))
+  const parts = velocityRatio(purchase) ?? 1
+  const tackleBelow = aboveTackle(purchase) !== undefined || (line.below && parts > 1)
+  const led = leadOf(hung, belay, tackleBelow ? 1 : parts, finishing.around)
   return {
     address: hung.address,
     pairKey: hung.pairKey,
@@ -58,7 +62,8 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     credited: line.credited,
     lifted: finishing.lifted.get(hung.pairKey),
     survey: finishing.surveys.get(hung.pairKey),
-    purchase: line.rove.map(part => nameKey(part.words)),
+    purchase,
+    tackleBelow,
     hands: line.hands,
     counterparts: counterpartsOf(hung, finishing),
     answeredBy: line.answeredBy,

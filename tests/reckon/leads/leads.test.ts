@@ -43,6 +43,31 @@ describe('the worked example of the page', () => {
   })
 })
 
+describe('a tackle said to stand below', () => {
+  const { rig } = compiledText(example('rove luff below, tops boom on boom, travels 2.00 m')).value
+  const lift = figuresOf(rig, 'lift')
+
+  it('leaves one part to go on to the load', () => {
+    expect(rig.lines.map(({ purchase, lead }) => [purchase, lead.at(-1)?.parts])).toEqual([[['luff'], 1]])
+  })
+
+  it('hauls as much, and is cut from a pendant and a fall', () => {
+    expect(told(lift.hauled)).toBeCloseTo(6, 9)
+    expect(lift.pieces.known && lift.pieces.value).toEqual([
+      { part: 'pendant', length: 15 - 2.5 },
+      { part: 'fall', length: 3 * 2.5 + tail },
+    ])
+  })
+
+  it('turns its rope over every lead beside its own sheaves', () => {
+    const leads = (said: string) => {
+      const { figures } = compiledText(example(`rove ${said}, tops boom on boom, travels 2.00 m`)).value
+      return told(figures.loads().get('lift')?.leads ?? { known: false })
+    }
+    expect([leads('luff'), leads('luff below')]).toEqual([0, 1])
+  })
+})
+
 describe('what is not said', () => {
   const unknown = (line: string) => figuresOf(compiledText(example(line)).value.rig, 'lift')
 
@@ -160,7 +185,7 @@ describe.each(vessels)('%s against another reckoning', vessel => {
 
 /**
  * The tables cut a halyard on a tye, a gaff's downhaul, a jib's sheet and a course's tack and sheet with a run-out of
- * their own rule; an outhaul's and a gaff topsail's tackle they leave out.
+ * their own rule; of an outhaul's tackle they cut no more than its travel.
  */
 const cutOtherwise = [
   'upper topsail halyard',
@@ -169,7 +194,6 @@ const cutOtherwise = [
   'fore topsail halyard',
   'gaff downhaul',
   'clew outhaul',
-  'gaff topsail tack',
   'sheet port',
   'sheet starboard',
   'course tack port',
