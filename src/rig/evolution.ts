@@ -28,6 +28,9 @@ export interface Phase {
   readonly span: Span
 }
 
+/** What an order is called by where something is let stand of it: it may be the order of many sails. */
+export const phaseKey = ({ span }: Pick<Phase, 'span'>): string => `order at ${span.source} ${span.start}`
+
 /** One act on lines, in the order they are worked. */
 export interface PhaseAct {
   readonly act: Act

@@ -56,5 +56,7 @@ export interface Allowance {
   /** Addresses or names (pairKeys, rails, sails) it holds for; empty means the whole rig. */
   readonly things: readonly string[]
   readonly because: string
+  /** Set in under what it concerns; under a gear it holds for all sails that carry it, and it is enough that one needs it. */
+  readonly beside: boolean
   readonly span: Span
 }

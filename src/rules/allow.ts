@@ -21,13 +21,15 @@ const faultsOfTheText = ['syntax', 'file', 'measure', 'name/unknown', 'name/twic
 export function allowed(rig: Rig, judged: readonly Judged[]): readonly Finding[] {
   const needed = new Set<string>()
   const lowered = judged.map(({ finding, about }) => {
-    const allowance = isFaultOfTheText(finding.rule)
-      ? undefined
-      : rig.allowances.find(one => one.rule === finding.rule && concerns(one, about))
-    if (!allowance) return finding
-    for (const thing of allowance.things) if (about.includes(thing)) needed.add(keyOf(allowance, thing))
-    needed.add(keyOf(allowance))
-    return lower(finding, allowance)
+    const allowing = isFaultOfTheText(finding.rule)
+      ? []
+      : rig.allowances.filter(one => one.rule === finding.rule && concerns(one, about))
+    for (const allowance of allowing) {
+      for (const thing of allowance.things) if (about.includes(thing)) needed.add(keyOf(allowance, thing))
+      needed.add(keyOf(allowance))
+    }
+    const [allowance] = allowing
+    return allowance ? lower(finding, allowance) : finding
   })
   return [...lowered, ...rig.allowances.flatMap(allowance => unneeded(rig, allowance, needed))]
 }
@@ -51,26 +53,28 @@ function lower({ remedy: _, fix: __, ...finding }: Finding, { because, span }: A
 }
 
 function unneeded(rig: Rig, allowance: Allowance, needed: ReadonlySet<string>): readonly Finding[] {
+  if (isJudgedElsewhere(rig, allowance)) return []
   const things = allowance.things.filter(
     thing =>
       // A rail said without a side is both; it is enough that one of them needs it.
       !alike(rig, thing).some(one => needed.has(keyOf(allowance, one))),
   )
-  if (needed.has(keyOf(allowance)) && things.length === 0) return []
+  if (needed.has(keyOf(allowance)) && (allowance.beside || things.length === 0)) return []
   return [
     {
       rule: 'allow/matches-nothing',
       severity: 'note',
       at: allowance.span,
-      message: messageOf(
-        allowance,
-        things.map(thing => nameOf(rig, thing)),
-      ),
+      message: messageOf(allowance, allowance.beside ? [] : things.map(thing => nameOf(rig, thing))),
       remedy: remedyOf(allowance),
       related: [],
     },
   ]
 }
+
+/** What only a whole vessel shows isn't looked for in a part of one. */
+const isJudgedElsewhere = (rig: Rig, { rule }: Allowance) =>
+  !rig.isVessel && rules.some(({ slug, judges }) => slug === rule && judges === 'vessels')
 
 function alike(rig: Rig, thing: string): readonly string[] {
   const rail = rig.railAt.get(thing)
@@ -85,11 +89,10 @@ function nameOf(rig: Rig, thing: string): string {
   return `the ${rail ? railName(rail) : (line?.words ?? thing)}`
 }
 
-function messageOf({ rule }: Allowance, things: readonly string[]): string {
+function messageOf({ rule, beside }: Allowance, things: readonly string[]): string {
   if (isFaultOfTheText(rule)) return `A fault of the text can't be allowed: ${rule} has to be mended.`
-  return things.length > 0
-    ? `Nothing is found by ${rule} for ${listed(things)}, and nothing need be allowed.`
-    : `Nothing is found by ${rule}, and nothing need be allowed.`
+  const where = things.length > 0 ? ` for ${listed(things)}` : beside ? ' here' : ''
+  return `Nothing is found by ${rule}${where}, and nothing need be allowed.`
 }
 
 function remedyOf({ rule }: Allowance): string {
@@ -98,5 +101,5 @@ function remedyOf({ rule }: Allowance): string {
   const near = nearest(rule, slugs)
   return near.length > 0
     ? `There is no check of that name; nearest: ${near.join(', ')}.`
-    : 'Leave the allowance out.'
+    : 'Leave the allowance out, or mend the name of the check: "crosstree explain" lists them all.'
 }

@@ -151,6 +151,7 @@ const examples: Readonly<Record<string, string>> = {
   takes: 'takes helm',
   manned: 'manned by foremast and mainmast',
   for: 'for fore topsail halyard',
+  allow: 'allow belay/two-on-a-pin because the two are never worked together',
   act: 'haul lee sheet, ease lee clewline',
   cautions: 'cautions 5 and 7',
   answer: 'answer "Lower away."',

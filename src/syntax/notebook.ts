@@ -77,11 +77,13 @@ function settle(statement: OpenStatement): void {
   else if (isBlock(statement)) statement.kind = 'block'
 }
 
-/** Of a block nothing is said but where it is. A name with nothing at all is a line: its kit says the rest. */
+/**
+ * Of a block nothing is said but where it is, and what may be let stand of anything. A name with nothing else is a line:
+ * its kit says the rest.
+ */
 function isBlock({ clauses, block, added }: OpenStatement): boolean {
-  return (
-    !added && block.length === 0 && clauses.length > 0 && clauses.every(({ kind }) => saidOfBlocks.has(kind))
-  )
+  const own = clauses.filter(({ kind }) => kind !== 'allow' && kind !== 'because')
+  return !added && block.length === 0 && own.length > 0 && own.every(({ kind }) => saidOfBlocks.has(kind))
 }
 
 const saidOfBlocks: ReadonlySet<Clause['kind']> = new Set([

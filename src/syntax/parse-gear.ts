@@ -2,7 +2,7 @@ import type { IToken } from 'chevrotain'
 import { ClausesParser } from './parse-clauses.ts'
 import { lengthOnly, part, whole } from './parse-parts.ts'
 import { error, tokenSpan } from './said.ts'
-import { prose, said, Word } from './tokens.ts'
+import { prose, RuleName, said, Word } from './tokens.ts'
 import type * as tree from './tree.ts'
 
 type Clause = tree.Clause | undefined
@@ -314,6 +314,16 @@ export abstract class GearParser extends ClausesParser {
     this.CONSUME(said.by)
     const names = this.SUBRULE(this.names)
     return this.ACTION(() => ({ kind: 'mannedBy', names, span: this.since(first) }))
+  })
+
+  /** 'allow belay/two-on-a-pin', with the reason behind it. */
+  allow = this.RULE('allow', (): Clause => {
+    const first = this.CONSUME(said.allow)
+    const name = this.CONSUME(RuleName)
+    return this.ACTION(() => {
+      const check = { text: name.image, span: tokenSpan(this.source, name) }
+      return { kind: 'allow', check, span: this.since(first) }
+    })
   })
 
   for = this.RULE('for', (): Clause => {

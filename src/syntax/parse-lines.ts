@@ -83,6 +83,7 @@ export abstract class LinesParser extends PhasesParser {
     { ALT: () => this.SUBRULE(this.works) },
     { ALT: () => this.SUBRULE(this.takes) },
     { ALT: () => this.SUBRULE(this.manned) },
+    { ALT: () => this.SUBRULE(this.allow) },
     { ALT: () => this.SUBRULE(this.for) },
     { ALT: () => this.SUBRULE(this.because) },
     { ALT: () => this.SUBRULE(this.until) },

@@ -182,6 +182,7 @@ export abstract class StatementsParser extends LinesParser {
       { ALT: () => this.SUBRULE(this.aloft) },
       { ALT: () => this.SUBRULE(this.before) },
       { ALT: () => this.SUBRULE(this.jams) },
+      { ALT: () => this.SUBRULE(this.allow) },
       { ALT: () => this.SUBRULE(this.because) },
       { ALT: () => this.SUBRULE(this.conjectural) },
     ],

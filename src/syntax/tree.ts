@@ -219,6 +219,7 @@ export type Clause =
   | (Said & { readonly kind: 'takes'; readonly names: readonly Name[] }) // takes helm
   | (Said & { readonly kind: 'mannedBy'; readonly names: readonly Name[] }) // manned by foremast and mainmast
   // --- allow
+  | (Said & { readonly kind: 'allow'; readonly check: Words }) // allow belay/two-on-a-pin, and because ... behind it
   | (Said & { readonly kind: 'for'; readonly names: readonly Name[] })
   | (Said & { readonly kind: 'because'; readonly words: Words })
 

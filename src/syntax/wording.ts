@@ -98,6 +98,7 @@ function wordKind(token: IToken, next: IToken | undefined, first: boolean, lineF
     if (word === 'gear') return said.gear
     if (word === 'to' && next !== undefined && /^(?:set|douse)$/i.test(next.image)) return ToOrder
   }
+  if (word === 'allow' && (first || next?.image.includes('/'))) return said.allow
   if (word === 'pin' && next?.tokenType === Figure) return said.pin
   if (lineFirst.tokenType === said.fits) return partsFits[word] ?? Word
   const kind = kinds.get(word)

@@ -111,8 +111,11 @@ export const placedWords = [
   ...['free', 'shared'],
 ] as const
 
-/** Words that mean something only beside certain others: 'gear' first in its line, 'pin' before a number, 'over' and 'or' after 'fits'. */
-export const besideWords = ['gear', 'pin', 'over', 'or'] as const
+/**
+ * Words that mean something only beside certain others: 'gear' and 'allow' first in their line, 'allow' before the name of a
+ * check, 'pin' before a number, 'over' and 'or' after 'fits'.
+ */
+export const besideWords = ['gear', 'allow', 'pin', 'over', 'or'] as const
 
 export type PageWord = (typeof pageWords)[number]
 export type SmallWord = (typeof smallWords)[number]

@@ -4,6 +4,7 @@ import { clearlyNearest, nearest, type Span } from '../../text/index.ts'
 import type { Place, Rail, Side } from '../rail.ts'
 import { clause, clausesOf } from './clauses.ts'
 import { byPair, type Hung } from './hung.ts'
+import { type Leave, leavesOf } from './leave.ts'
 import { renamed, swap } from './like.ts'
 import { type LineNames, withoutSide } from './line-names.ts'
 import { capitalised, finding, type Say, unknownName } from './say.ts'
@@ -12,6 +13,8 @@ import { capitalised, finding, type Say, unknownName } from './say.ts'
 export interface Belayed {
   readonly rails: readonly Rail[]
   readonly of: ReadonlyMap<string, Seat>
+  /** What is let stand at a pin: of the place, and of the lines on it. */
+  readonly leaves: readonly (Leave & { readonly things: readonly string[] })[]
 }
 
 interface Seat {
@@ -39,6 +42,7 @@ interface Deck {
   readonly lifted: ReadonlyMap<string, string>
   readonly sittings: Map<string, Sitting>
   readonly of: Map<string, Seat>
+  readonly leaves: Belayed['leaves'][number][]
   readonly say: Say
 }
 
@@ -50,7 +54,11 @@ export function belayAll(
   { names, lifted }: Pick<Deck, 'names' | 'lifted'>,
   say: Say,
 ): Belayed {
-  const deck: Deck = { rails, hung: byPair(hung), names, lifted, sittings: new Map(), of: new Map(), say }
+  const pairs = byPair(hung)
+  const deck: Deck = {
+    ...{ rails, hung: pairs, names, lifted, say },
+    ...{ sittings: new Map(), of: new Map(), leaves: [] },
+  }
   const said = new Map<string, Page>()
   const asMeant = railsAsMeant(pages, rails, say)
   for (const page of pages) {
@@ -62,7 +70,7 @@ export function belayAll(
     if (page.kind === 'belay') belayOne(deck, page)
   }
   for (const line of hung) judgeShift(deck, line)
-  return { rails: rails.map(rail => filled(rail, deck.sittings)), of: deck.of }
+  return { rails: rails.map(rail => filled(rail, deck.sittings)), of: deck.of, leaves: deck.leaves }
 }
 
 /** A line that is shifted at every tack wants a place on both sides. */
@@ -159,6 +167,9 @@ function belayOn(deck: Deck, page: Page): void {
     const number = statement.pins?.from
     if (!number) continue
     for (const { berth } of clausesOf(statement, 'berth')) sit(deck, rails, number, berth)
+    const places = rails.flatMap(rail => rail.places.filter(({ pin }) => pin === pinOf(number)))
+    const things = places.flatMap(({ address }) => [address, ...(deck.sittings.get(address)?.lines ?? [])])
+    deck.leaves.push(...leavesOf(statement).map(leave => ({ ...leave, things })))
   }
 }
 
@@ -186,6 +197,7 @@ function belayOne(deck: Deck, page: Page): void {
   }
   const number = pin ?? { value: 1, written: '1', span: to.span }
   sit(deck, rails, number, { kind: 'line', side, line: page.name, span: page.name.span })
+  deck.leaves.push(...leavesOf(page).map(leave => ({ ...leave, things: meant })))
 }
 
 /** The rails of a name: two for one that stands port and starboard, narrowed by a side said with it. */

@@ -51,10 +51,7 @@ export function buildRig(pages: readonly Page[], sources: readonly Source[]): Fo
       }
     else told.set(key, findings.push(one) - 1)
   }
-  judgeClauses(
-    pages.flatMap(page => page.block),
-    say,
-  )
+  judgeClauses(pages, say)
   judgeEditions(pages, say)
   return { value: assemble(pages, sources, say), findings }
 }
@@ -62,11 +59,14 @@ export function buildRig(pages: readonly Page[], sources: readonly Source[]): Fo
 function assemble(pages: readonly Page[], sources: readonly Source[], say: Say): Rig {
   const entry: Span = { source: sources[0]?.name ?? '', start: 0, end: 0 }
   const gears = buildGears(pages, say)
-  const masts = once(entriesOf(pages, 'masts', 'mast', say), 'mast', say).map(buildMast)
+  const mastEntries = once(entriesOf(pages, 'masts', 'mast', say), 'mast', say)
+  const masts = mastEntries.map(buildMast)
   const sparEntries = once(entriesOf(pages, 'spars', 'spar', say), 'spar', say)
   const spars = buildSpars(sparEntries, masts, say)
-  const standing = once(entriesOf(pages, 'stays', 'stay', say), 'stay', say).map(one => buildStay(one, masts))
-  const deck = blocksOf(pages, 'deck').flatMap(one => buildDeckThings(one, say))
+  const stayEntries = once(entriesOf(pages, 'stays', 'stay', say), 'stay', say)
+  const standing = stayEntries.map(one => buildStay(one, masts))
+  const deckEntries = blocksOf(pages, 'deck')
+  const deck = deckEntries.flatMap(one => buildDeckThings(one, say))
   const around: Surroundings = {
     masts,
     mastAt: new Map(masts.map(mast => [mast.name, mast])),
@@ -85,8 +85,9 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     say,
   )
   const names = lineNames(hung, bareHosts([...sailEntries, ...sparEntries], hangings))
+  const railEntries = once(entriesOf(pages, 'rails', 'rail', say), 'rail', say)
   const rails = uniqueRails(
-    once(entriesOf(pages, 'rails', 'rail', say), 'rail', say).flatMap(one => buildRails(one, masts, say)),
+    railEntries.flatMap(one => buildRails(one, masts, say)),
     say,
   )
   const lifted = buildLifted(pages, hung, names, say)
@@ -116,6 +117,14 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
   const labels = labelsOf(pages, known, say)
   const lines = hung.map(one => finishLine(one, finishing)).map(line => labelled(line, labels))
   const crews = hungGears(hangings, hung)
+  const beside = {
+    entries: [
+      ...[...mastEntries, ...sparEntries, ...stayEntries, ...sailEntries],
+      ...[...railEntries, ...deckEntries, ...stationEntries],
+    ],
+    lines: hung,
+    pins: belayed.leaves,
+  }
   const sails = bareSails.map(sail => labelledSail(withGear(sail, bareSails, crews), labels))
   return {
     vessel: buildVessel(pages, entry, say),
@@ -131,7 +140,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     blocks: buildBlocks(hangings, hung),
     tongues: buildTongues(pages, known, say),
     order: buildOrder(pages, sails, new Set(sailEntries.map(one => nameKey(one.name?.words ?? ''))), say),
-    allowances: buildAllowances(pages, { names, sails, rails, spars }, say),
+    allowances: buildAllowances(pages, { names, sails, rails, spars }, beside, say),
     sources,
     isVessel: pages.some(page => page.kind === 'vessel'),
     ...indexed({ lines, rails: manned, masts, spars, sails, stations }),

@@ -1,6 +1,7 @@
 import { type Name, nameKey, type Page } from '../../syntax/index.ts'
 import { clause } from './clauses.ts'
 import { altered, emptyKit, type Kit } from './kit.ts'
+import { leavesOf } from './leave.ts'
 import { finding, type Say, unknownName } from './say.ts'
 
 /** All gears of the texts by key, each made from the one it is like; a loop of likenesses is a finding. */
@@ -40,7 +41,9 @@ function gearOf(
   if (!page) return undefined
   const like = clause(page, 'like')
   const base = like ? baseOf(like.name, key, written, made, asking, say) : undefined
-  const kit = altered({ ...(base ?? emptyKit(page.name)), name: page.name }, page.block, 'own page', say)
+  const before = base ?? emptyKit(page.name)
+  const own = { ...before, name: page.name, leaves: [...before.leaves, ...leavesOf(page)] }
+  const kit = altered(own, page.block, 'own page', say)
   made.set(key, kit)
   return kit
 }

@@ -4,6 +4,7 @@ import type { Side } from '../rail.ts'
 import type { Sail } from '../sail.ts'
 import type { Spar } from '../spar.ts'
 import { altered, type Kit, type KitLine, looseLine } from './kit.ts'
+import { leavesOf } from './leave.ts'
 import { finding, type Say, unknownName } from './say.ts'
 
 /** A gear as hung on one sail or spar. */
@@ -55,7 +56,8 @@ export function hang(
     say(gears.size === 0 ? { ...unknown, remedy: none } : unknown)
     return undefined
   }
-  return { host, kit: altered(gear, first.block, 'hung', say) }
+  const kit = altered(gear, first.block, 'hung', say)
+  return { host, kit: { ...kit, leaves: [...kit.leaves, ...leavesOf(first)] } }
 }
 
 /** All lines of a hanging: two for each pair, port first. */

@@ -5,6 +5,7 @@ import type { Day } from '../day.ts'
 import type { Shackled } from '../sail.ts'
 import { marksOf } from './block.ts'
 import { clause, clausesOf } from './clauses.ts'
+import { type Leave, leavesOf } from './leave.ts'
 import { moved } from './place.ts'
 import { sayUnknownPurchases } from './purchases.ts'
 import { finding, type Say, unknownName } from './say.ts'
@@ -18,6 +19,7 @@ export interface Kit {
   readonly shackled: readonly Shackled[]
   readonly toSet: Statement | undefined
   readonly toDouse: Statement | undefined
+  readonly leaves: readonly Leave[]
   /** Keys of lines once in the kit and since left out: what is said of them falls away without a word. */
   readonly left: ReadonlySet<string>
 }
@@ -60,6 +62,7 @@ export interface KitLine {
   readonly coloured: string | undefined
   readonly conjectural: boolean
   readonly credited: string | undefined
+  readonly leaves: readonly Leave[]
   /** Blocks of a loose line: those of a gear's line belong to the gear. */
   readonly blocks: ReadonlyMap<string, KitBlock>
   readonly span: Span
@@ -73,6 +76,7 @@ export const emptyKit = (name: Name): Kit => ({
   shackled: [],
   toSet: undefined,
   toDouse: undefined,
+  leaves: [],
   left: new Set(),
 })
 
@@ -101,7 +105,7 @@ function alteredBy(kit: Kit, statement: Statement, strictness: Strictness, say: 
 
 /** "fits ...", "without ...", "tack shackled to stay foot". */
 function withParticulars(kit: Kit, statement: Statement, say: Say): Kit {
-  let so = kit
+  let so: Kit = { ...kit, leaves: [...kit.leaves, ...leavesOf(statement)] }
   for (const { names } of clausesOf(statement, 'fits')) so = { ...so, fits: names }
   const shackled = clause(statement, 'shackled')
   if (shackled && statement.name) {
@@ -208,13 +212,18 @@ const freshLine = (name: Name, span: Span): KitLine => ({
   coloured: undefined,
   conjectural: false,
   credited: undefined,
+  leaves: [],
   blocks: new Map(),
   span,
 })
 
 /** A line with each slot that is said anew replaced, and all others kept. */
 export const spokenLine = (base: KitLine, statement: Statement): KitLine =>
-  statement.clauses.reduce(withSaid, { ...base, span: statement.span })
+  statement.clauses.reduce(withSaid, {
+    ...base,
+    leaves: [...base.leaves, ...leavesOf(statement)],
+    span: statement.span,
+  })
 
 function withSaid(line: KitLine, said: Clause): KitLine {
   switch (said.kind) {

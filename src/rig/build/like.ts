@@ -43,9 +43,13 @@ function likeAnother(
 /** What one statement says over another: each clause and each named particular replaces its own kind. */
 export function overlaid(base: Statement, own: Statement): Statement {
   const kinds = new Set(own.clauses.map(one => one.kind))
-  const clauses = [...base.clauses.filter(one => !kinds.has(one.kind) && !isLabel(one)), ...own.clauses]
+  const kept = base.clauses.filter(one => isLeave(one) || !(kinds.has(one.kind) || isLabel(one)))
+  const clauses = [...kept, ...own.clauses]
   return { ...own, clauses, block: overlaidBlock(base.block, own.block) }
 }
+
+/** What was let stand of the model is let stand of its copy, and more may be. */
+const isLeave = (one: Clause) => one.kind === 'allow' || one.kind === 'because'
 
 const isLabel = (one: Clause) => one.kind === 'called' || one.kind === 'short'
 

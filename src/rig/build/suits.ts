@@ -1,5 +1,6 @@
-import type { Clause, Statement, StatementKind } from '../../syntax/index.ts'
+import type { Clause, Page, PageKind, Statement, StatementKind } from '../../syntax/index.ts'
 import { nearest } from '../../text/index.ts'
+import { reasonsMissing } from './leave.ts'
 import { capitalised, finding, type Say } from './say.ts'
 
 type ClauseKind = Clause['kind']
@@ -81,6 +82,22 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
   phase: ['act', 'until', 'mind', 'cautions', 'answer', 'report', 'aloft'],
 }
 
+/** Which clauses suit a page itself, behind its word or set in below it before its entries; none where it isn't here. */
+const suitsPage: Readonly<Partial<Record<PageKind, readonly ClauseKind[]>>> = {
+  edition: ['count'],
+  bringIn: ['label'],
+  vessel: ['allow'],
+  labels: ['in'],
+  gear: ['like', 'allow'],
+  belayOn: ['like', 'allow'],
+  belay: ['leadTo', 'count', 'allow'],
+  set: ['allow'],
+  allow: ['for', 'on', 'because'],
+  lifted: ['because'],
+  survey: ['date', 'by'],
+  glossary: ['in'],
+}
+
 const spoken: Readonly<Record<StatementKind, string>> = {
   fact: 'fact',
   mast: 'mast',
@@ -133,16 +150,52 @@ const words: Readonly<Partial<Record<ClauseKind, string>>> = {
   shifts: 'shifts to weather or lee',
 }
 
-/** A finding for each clause that its statement can't have; all the rest is taken. */
-export function judgeClauses(statements: readonly Statement[], say: Say): void {
-  for (const statement of statements) {
-    if (!statement.doubtful) judgeStatement(statement, say)
-    judgeClauses(statement.block, say)
+/** Of what nothing is let stand by itself: a block is its line's, a fact the vessel's, and of words there is nothing to allow. */
+const noLeave: ReadonlySet<StatementKind> = new Set(['fact', 'section', 'block', 'label', 'lifted', 'term'])
+
+/** Whether a clause may be said of its statement. */
+function isSuited({ kind, clauses }: Statement, one: Clause, index: number): boolean {
+  if (one.kind === 'allow') return !noLeave.has(kind)
+  return suits[kind].includes(one.kind) || isReason(clauses, index)
+}
+
+/** A reason stands behind what is allowed. */
+const isReason = (clauses: readonly Clause[], index: number) =>
+  clauses[index]?.kind === 'because' && clauses[index - 1]?.kind === 'allow'
+
+/** A finding for each clause that its page or its statement can't have; all the rest is taken. */
+export function judgeClauses(pages: readonly Page[], say: Say): void {
+  for (const page of pages) {
+    if (!page.doubtful) judgePage(page, say)
+    judgeStatements(page.block, say)
   }
 }
 
-function judgeStatement({ kind, name, span, clauses }: Statement, say: Say): void {
-  const misplaced = clauses.filter(clause => !suits[kind].includes(clause.kind))
+function judgePage(page: Page, say: Say): void {
+  const { kind, clauses } = page
+  if (kind !== 'allow') reasonsMissing(page).forEach(say)
+  clauses.forEach((one, index) => {
+    if (suitsPage[kind]?.includes(one.kind) || isReason(clauses, index)) return
+    const message = `${subjectOf(one)} isn't said of this page as a whole.`
+    say(
+      finding('syntax/clause-misplaced', one.span, message, {
+        remedy: 'Set it in under what it is said of.',
+      }),
+    )
+  })
+}
+
+function judgeStatements(statements: readonly Statement[], say: Say): void {
+  for (const statement of statements) {
+    if (!statement.doubtful) judgeStatement(statement, say)
+    judgeStatements(statement.block, say)
+  }
+}
+
+function judgeStatement(statement: Statement, say: Say): void {
+  const { kind, name, span, clauses } = statement
+  const misplaced = clauses.filter((clause, index) => !isSuited(statement, clause, index))
+  reasonsMissing(statement).forEach(say)
   if (kind === 'particular' && name && misplaced.length === clauses.length) {
     const message = `"${name.words}" is set in where nothing with a name is due.`
     say(finding('syntax/clause-misplaced', span, message, { remedy: 'Give it the margin of its like.' }))
@@ -157,13 +210,21 @@ function judgeStatement({ kind, name, span, clauses }: Statement, say: Say): voi
       say(finding('syntax/clause-misplaced', one.span, message, { remedy }))
       return
     }
-    const what = words[one.kind] ?? one.kind
-    const subject = what.startsWith('a ') ? capitalised(what) : `"${what}"`
     const whose = name ? `; "${name.words}" is a ${spoken[kind]}` : ''
     say(
-      finding('syntax/clause-misplaced', one.span, `${subject} isn't said of a ${spoken[kind]}${whose}.`, {
-        remedy: `Of a ${spoken[kind]} one says: ${said.join(', ')}.`,
-      }),
+      finding(
+        'syntax/clause-misplaced',
+        one.span,
+        `${subjectOf(one)} isn't said of a ${spoken[kind]}${whose}.`,
+        {
+          remedy: `Of a ${spoken[kind]} one says: ${said.join(', ')}.`,
+        },
+      ),
     )
   }
+}
+
+function subjectOf({ kind }: Clause): string {
+  const what = words[kind] ?? kind
+  return what.startsWith('a ') ? capitalised(what) : `"${what}"`
 }

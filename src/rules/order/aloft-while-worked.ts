@@ -4,7 +4,7 @@ import { extendsClew, hoistsYard, lowersYard, swingsYard } from '../deeds.ts'
 import { aboutLine, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { whereHung } from '../where.ts'
-import { phaseName, phasesOf } from './phases.ts'
+import { aboutPhase, phaseName, phasesOf } from './phases.ts'
 
 /** A phase that has hands on a yard while the yard is hoisted, lowered or braced, or its sail sheeted. */
 export const aloftWhileWorked: Rule = {
@@ -28,7 +28,7 @@ export const aloftWhileWorked: Rule = {
         aboard: 'A yard that moves under them, or a sail that fills, throws hands off it.',
         remedy: 'Part it into two phases: hands off the yard and counted, and only then the word to haul.',
         related: [{ at: whereHung(ship.rig, moved), message: `the ${moved.words} is said here` }],
-        about: [sail.name, ...aboutLine(moved)],
+        about: [...aboutPhase(said), ...aboutLine(moved)],
       }
     }
   },

@@ -1,7 +1,7 @@
 import type { Line, Rig } from '../../rig/index.ts'
 import { aboutLine, aboutRail, listed, railName, sentence } from '../naming.ts'
 import type { Draft, Rule } from '../rule.ts'
-import { phaseName, phasesOf, type SaidPhase } from './phases.ts'
+import { aboutPhase, phaseName, phasesOf, type SaidPhase } from './phases.ts'
 
 /** A line hauled by a station while the line that must be eased stands on a rail that no station works. */
 export const counterpartUnmanned: Rule = {
@@ -59,6 +59,6 @@ function unmanned(rig: Rig, { said, first, lines }: Wanting): Draft {
         message: `${sentence(said.order.kind === 'set' ? 'setting' : 'dousing')} the ${said.sail.name} wants it here`,
       },
     ],
-    about: [...aboutRail(rail), ...aboutLine(first), said.sail.name],
+    about: [...aboutRail(rail), ...aboutLine(first), ...aboutPhase(said)],
   }
 }

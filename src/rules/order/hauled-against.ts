@@ -2,7 +2,7 @@ import type { Answer } from '../../evolve/index.ts'
 import { aboutLine, listed, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { whereHung } from '../where.ts'
-import { phaseName, phasesOf } from './phases.ts'
+import { aboutPhase, phaseName, phasesOf } from './phases.ts'
 
 /** A phase that hauls a line while everything that answers it is held fast. */
 export const hauledAgainst: Rule = {
@@ -32,7 +32,7 @@ export const hauledAgainst: Rule = {
             at: whereHung(rig, other),
             message: `the ${other.words} is said here`,
           })),
-          about: [said.sail.name, ...aboutLine(line)],
+          about: [...aboutPhase(said), ...aboutLine(line)],
         }
       }
     }

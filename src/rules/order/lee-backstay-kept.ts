@@ -1,5 +1,5 @@
 import type { Order, OrderRow } from '../../evolve/index.ts'
-import type { Line, Rig } from '../../rig/index.ts'
+import { type Line, phaseKey, type Rig } from '../../rig/index.ts'
 import { steadiesMast } from '../deeds.ts'
 import { gearOf } from '../gear.ts'
 import { aboutLine, sentence } from '../naming.ts'
@@ -24,7 +24,7 @@ export const leeBackstayKept: Rule = {
         aboard: "The boom brings up on the lee one and can't go out; in a gybe it carries the backstay away.",
         remedy: `Ease or let go the lee ${backstay.kind} before the sail is trimmed, and haul it again in dousing.`,
         related: [{ at: whereHung(rig, backstay), message: `the ${backstay.words} is said here` }],
-        about: [sail.name, ...aboutLine(backstay)],
+        about: [sail.name, ...(sail.toSet?.phases.map(phaseKey) ?? []), ...aboutLine(backstay)],
       }
     }
   },

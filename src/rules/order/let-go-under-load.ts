@@ -4,7 +4,7 @@ import { gearOf } from '../gear.ts'
 import { aboutLine, listed, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { whereHung } from '../where.ts'
-import { phaseName, phasesOf, type SaidPhase } from './phases.ts'
+import { aboutPhase, phaseName, phasesOf, type SaidPhase } from './phases.ts'
 
 /** A phase that lets go all that holds a spar up. */
 export const letGoUnderLoad: Rule = {
@@ -33,7 +33,7 @@ export const letGoUnderLoad: Rule = {
         related: first
           ? [{ at: whereHung(ship.rig, first), message: `the ${first.words} is said here` }]
           : [],
-        about: [said.sail.name, ...holders.flatMap(aboutLine)],
+        about: [...aboutPhase(said), ...holders.flatMap(aboutLine)],
       }
     }
   },

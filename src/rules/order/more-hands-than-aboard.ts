@@ -1,7 +1,7 @@
 import type { OrderPhase } from '../../evolve/index.ts'
 import { sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
-import { handsOf, otherPhases, phaseName, phasesOf } from './phases.ts'
+import { aboutPhase, handsOf, otherPhases, phaseName, phasesOf } from './phases.ts'
 
 /** Phases that take more hands than the vessel has: told for the one that takes most. */
 export const moreHandsThanAboard: Rule = {
@@ -23,7 +23,7 @@ export const moreHandsThanAboard: Rule = {
       aboard: 'Lines stand unmanned that have to be worked at once.',
       remedy: 'Part it into two phases, give the heavy lines more purchase, or check the hands of each line.',
       related: [{ at: span, message: `she is said to have ${inAll} hands here` }],
-      about: over.map(({ said }) => said.sail.name),
+      about: over.flatMap(({ said }) => aboutPhase(said)),
       explains: over.map(({ said }) => handsOf(said)),
     }
   },

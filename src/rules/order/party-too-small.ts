@@ -2,7 +2,7 @@ import type { StationHands } from '../../evolve/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import { inWords, sentence } from '../naming.ts'
 import type { Draft, Rule } from '../rule.ts'
-import { handsOf, otherPhases, phaseName, phasesOf, type SaidPhase } from './phases.ts'
+import { aboutPhase, handsOf, otherPhases, phaseName, phasesOf, type SaidPhase } from './phases.ts'
 
 /** Phases that ask more of a station than its hands, and all that others can lend, come to: told for the worst of them. */
 export const partyTooSmall: Rule = {
@@ -41,7 +41,7 @@ function* undermanned(rig: Rig, list: readonly Short[]): Iterable<Draft> {
     aboard: 'One hand would have two lines to work at once, and lets one of them go.',
     remedy: 'Part it into two phases, reeve more purchase, or take the line to a jigger or the capstan.',
     related: named ? [{ at: named.span, message: `the ${station} is said here` }] : [],
-    about: [station, ...list.map(one => one.said.sail.name)],
+    about: [station, ...list.flatMap(one => aboutPhase(one.said))],
     follows: [handsOf(said)],
   }
 }

@@ -1,5 +1,5 @@
 import type { Order, OrderPhase } from '../../evolve/index.ts'
-import type { Phase, Sail } from '../../rig/index.ts'
+import { type Phase, phaseKey, type Sail } from '../../rig/index.ts'
 import type { Span } from '../../text/index.ts'
 import { inWords, sentence } from '../naming.ts'
 import type { Ship } from '../rule.ts'
@@ -39,6 +39,9 @@ function saidPhases(sail: Sail, order: Order | undefined, said: readonly Phase[]
 /** A phase as a sentence calls it: 'phase 2 of setting the jib ("Hoist away.")'. */
 export const phaseName = ({ sail, order, phase }: SaidPhase): string =>
   `phase ${phase.number} of ${order.kind === 'set' ? 'setting' : 'dousing'} the ${sail.name} ("${phase.order}")`
+
+/** What an allowance may call a phase by: its sail, or the place where it stands. */
+export const aboutPhase = ({ sail, said }: SaidPhase): readonly string[] => [sail.name, phaseKey(said)]
 
 /** What a finding on the hands of a phase explains and follows from. */
 export const handsOf = ({ sail, order, phase }: SaidPhase): string =>
