@@ -1,7 +1,7 @@
+import { once } from '../once.ts'
 import { printable } from '../words.ts'
 import type { Features } from './features.ts'
 import type { ShapedGlyph, ShapingFont } from './harfbuzz.ts'
-import { once } from './once.ts'
 
 /** Words as a face sets them: their glyphs in order, each with the characters it stands for. */
 export interface Run {

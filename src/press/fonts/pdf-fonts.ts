@@ -6,12 +6,13 @@ import {
   type TextMark,
   type Typeface,
 } from '../../sheets/index.ts'
+import { once } from '../once.ts'
 import { type Features, featuresOf } from './features.ts'
 import { glyphsInUse } from './glyphs-in-use.ts'
-import { once } from './once.ts'
 import type { OpenFace, Run } from './open-face.ts'
 import { type Command, outline } from './outline.ts'
 import { type Pack, packer } from './pack.ts'
+import { type ShownWords, shownWords } from './shown-words.ts'
 
 /** The faces as the PDF needs them. */
 export interface PdfFonts {
@@ -28,8 +29,9 @@ export type PdfFont = { readonly parsed: unique symbol }
 
 /** One face in one document, with what pdfkit must know of every glyph of the subset, drawn or not. */
 export interface EmbeddedFace {
-  /** It sets words with the very glyphs and kerning that the ruler measured. */
   readonly font: PdfFont
+  /** Words as the file shows them: with the very glyphs and kerning that the ruler measured. */
+  readonly set: (words: string, features: Features) => ShownWords
   /** How far each glyph advances, in thousandths of an em. */
   readonly widths: readonly number[]
   /** The characters that each glyph stands for. */
@@ -45,20 +47,15 @@ export function pdfFonts(bytes: (face: Face) => Uint8Array, open: (face: Face) =
   const { pack, keep } = packer()
   const subsets = once((face: Face) =>
     once((glyphs: string) => {
-      const subset = subsetOf(parse(face), glyphs.split(' ').map(Number))
-      keep(subset.encode())
+      const subset = subsetOf(parse(face), open(face), glyphs.split(' ').map(Number))
+      keep(subset.bytes)
       return subset
     }),
   )
   const embedded = (face: Face, inUse: ReadonlyMap<number, string>): EmbeddedFace => {
-    const font = parse(face)
     const glyphs = [...inUse.keys()].sort((one, other) => one - other)
-    const scale = 1000 / font.unitsPerEm
-    return {
-      font: withOurs(font, open(face), subsets(face)(glyphs.join(' '))),
-      widths: [0, ...glyphs].map(id => font.getGlyph(id).advanceWidth * scale),
-      meanings: [[0], ...glyphs.map(id => codePoints(inUse.get(id) ?? ''))],
-    }
+    const { font, widths, set } = subsets(face)(glyphs.join(' '))
+    return { font, widths, set, meanings: [[0], ...glyphs.map(id => codePoints(inUse.get(id) ?? ''))] }
   }
   return {
     embedded: texts =>
@@ -69,37 +66,27 @@ export function pdfFonts(bytes: (face: Face) => Uint8Array, open: (face: Face) =
   }
 }
 
-/** As much of a subset as pdfkit asks of it. */
-interface Subset {
-  readonly includeGlyph: (id: number) => number
-  readonly encode: () => Uint8Array
+/** A face with some of its glyphs: what documents that need just these share. */
+interface Subset extends Omit<EmbeddedFace, 'meanings'> {
+  readonly bytes: Uint8Array
 }
 
-function subsetOf(font: Font, glyphs: readonly number[]): Subset {
+function subsetOf(font: Font, open: OpenFace, glyphs: readonly number[]): Subset {
   // fontkit's published types are wrong about it.
-  const subset = font.createSubset() as unknown as Subset
-  const places = new Map(glyphs.map(id => [id, subset.includeGlyph(id)]))
-  const bytes = subset.encode()
-  return { includeGlyph: id => places.get(id) as number, encode: () => bytes }
-}
-
-/** The same font, but for its layout, which is ours, and its subset, which is ready. */
-function withOurs(font: Font, { run }: OpenFace, subset: Subset): PdfFont {
-  const layout = (words: string, features: Features) => {
-    const { glyphs, advance } = run(words, features)
-    return {
-      glyphs: glyphs.map(({ id }) => font.getGlyph(id)),
-      // pdfkit scales what it is given, so it is given its own.
-      positions: glyphs.map(glyph => ({
-        xAdvance: glyph.advance,
-        yAdvance: 0,
-        xOffset: glyph.right,
-        yOffset: glyph.up,
-      })),
-      advanceWidth: advance,
-    }
+  const subset = font.createSubset() as unknown as {
+    readonly includeGlyph: (id: number) => number
+    readonly encode: () => Uint8Array
   }
-  return Object.create(font, { layout: { value: layout }, createSubset: { value: () => subset } }) as PdfFont
+  const places = new Map(glyphs.map(id => [id, subset.includeGlyph(id)]))
+  const widths = [0, ...glyphs].map(id => (font.getGlyph(id).advanceWidth * 1000) / font.unitsPerEm)
+  const bytes = subset.encode()
+  const ready = { createSubset: { value: () => ({ encode: () => bytes }) } }
+  return {
+    font: Object.create(font, ready) as PdfFont,
+    widths,
+    bytes,
+    set: shownWords(open, id => places.get(id) as number, widths),
+  }
 }
 
 // Every glyph must mean something in a tagged PDF; a space of no width says nothing.

@@ -5,7 +5,7 @@ import { printable } from '../words.ts'
 import type { PageBox } from './element.ts'
 import { pointsPerMillimetre } from './page-scale.ts'
 import type { Press } from './press.ts'
-import { tracePath } from './trace.ts'
+import { tracedPath } from './trace.ts'
 import { translucent } from './translucent.ts'
 
 /** Draws the marks of a group; the press is passed on because the group may have moved them. */
@@ -58,8 +58,7 @@ function drawPlaced(press: Press, group: Group, inside: Inside): void {
   pdf.save()
   if (offset) pdf.transform(1, 0, 0, 1, round(offset.x), round(offset.y))
   if (clip) {
-    tracePath(pdf, clip)
-    pdf.clip()
+    pdf.addContent(`${tracedPath(clip)}\nW n`)
   }
   const moved = offset ? { x: origin.x + offset.x, y: origin.y + offset.y } : origin
   drawSeen({ ...press, origin: moved }, group, inside)

@@ -3,19 +3,17 @@ import { round } from '../round.ts'
 import { seen } from '../seen.ts'
 import { drawGroup } from './draw-group.ts'
 import { drawText } from './draw-text.ts'
-import type { Pdf } from './pdfkit.ts'
 import type { Press } from './press.ts'
-import { traceLine, tracePath } from './trace.ts'
+import { tracedCircle, tracedLine, tracedPath } from './trace.ts'
 
 /** Draws a mark at its place in the page and in the reading order. */
 export function drawMark(press: Press, mark: Mark): void {
-  const { pdf } = press
   switch (mark.kind) {
     case 'line':
-      drawInked(press, mark, () => traceLine(pdf, mark))
+      drawInked(press, mark, () => tracedLine(mark))
       break
     case 'path':
-      drawInked(press, mark, () => tracePath(pdf, mark.steps))
+      drawInked(press, mark, () => tracedPath(mark.steps))
       break
     case 'circle':
       drawCircle(press, mark)
@@ -36,40 +34,38 @@ export function drawMark(press: Press, mark: Mark): void {
 function drawCircle(press: Press, circle: Extract<Mark, { kind: 'circle' }>): void {
   const [x, y, radius] = [round(circle.at.x), round(circle.at.y), round(circle.radius)]
   // A circle of no radius: SVG draws none, PDF would leave a dot.
-  if (radius > 0) drawInked(press, circle, () => press.pdf.circle(x, y, radius))
+  if (radius > 0) drawInked(press, circle, () => tracedCircle(x, y, radius))
 }
 
 function drawInked(
   { pdf, tags, ink }: Press,
   mark: { readonly pen?: Pen; readonly fill?: Fill },
-  trace: () => void,
+  traced: () => string,
 ): void {
   const { pen, fill } = seen(mark)
   if (!pen && !fill) return
   tags.lines(() => {
-    pdf.save()
-    if (fill) takeFill(pdf, { ...fill, ink: ink(fill.ink) })
-    if (pen) takePen(pdf, { ...pen, ink: ink(pen.ink) })
-    trace()
-    if (pen && fill) pdf.fillAndStroke()
-    else if (pen) pdf.stroke()
-    else pdf.fill()
-    pdf.restore()
+    pdf.addContent('q')
+    if (fill?.opacity !== undefined) pdf.fillOpacity(round(fill.opacity))
+    if (pen?.opacity !== undefined) pdf.strokeOpacity(round(pen.opacity))
+    const filled = fill ? `${ink(fill.ink)} rg\n` : ''
+    const stroked = pen ? `${ink(pen.ink)} RG ${penOperators(pen)}\n` : ''
+    const painted = pen && fill ? 'B' : pen ? 'S' : 'f'
+    pdf.addContent(`${filled}${stroked}${traced()}\n${painted}\nQ`)
   })
 }
 
-function takeFill(pdf: Pdf, { ink, opacity = 1 }: Fill): void {
-  pdf.fillColor(ink)
-  if (opacity !== 1) pdf.fillOpacity(round(opacity))
+function penOperators({ width, dash, cap, join }: Pen): string {
+  return [
+    `${round(width)} w`,
+    ...(dash ? [`[${dash.map(round).join(' ')}] 0 d`] : []),
+    ...(cap ? [`${caps[cap]} J`] : []),
+    ...(join ? [`${joins[join]} j`] : []),
+  ].join(' ')
 }
 
-function takePen(pdf: Pdf, { ink, width, dash, cap, join, opacity = 1 }: Pen): void {
-  pdf.strokeColor(ink).lineWidth(round(width))
-  if (opacity !== 1) pdf.strokeOpacity(round(opacity))
-  if (dash) pdf.addContent(`[${dash.map(round).join(' ')}] 0 d`)
-  if (cap) pdf.lineCap(cap)
-  if (join) pdf.lineJoin(join)
-}
+const caps = { butt: 0, round: 1, square: 2 } as const
+const joins = { miter: 0, round: 1, bevel: 2 } as const
 
 function never(mark: never): never {
   throw new Error(`No way to print ${JSON.stringify(mark)}`)

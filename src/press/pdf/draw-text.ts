@@ -3,56 +3,58 @@ import { featuresOf } from '../fonts/index.ts'
 import { round } from '../round.ts'
 import { checkWidth, textStart } from '../text-start.ts'
 import { printable } from '../words.ts'
-import type { Press } from './press.ts'
-import { tracePath } from './trace.ts'
+import { finely } from './finely.ts'
+import type { Press, SetFace } from './press.ts'
+import { tracedPath } from './trace.ts'
 
 /** Words on their baseline, over their halo. */
 export function drawText(press: Press, mark: TextMark): void {
   const words = printable(mark.words)
   if (words === '') return
   checkWidth(mark, press.fonts.ruler)
-  if (mark.halo) press.tags.ground(() => placed(press, mark, () => drawHalo(press, mark)))
-  press.tags.words(() => placed(press, mark, () => setWords(press, mark, words)))
+  if (mark.halo) press.tags.ground(() => drawHalo(press, mark))
+  press.tags.words(() => setWords(press, mark, words))
 }
 
-function drawHalo({ pdf, pdfFonts, ink }: Press, { words, type, halo }: TextMark): void {
+function drawHalo({ pdf, pdfFonts, ink }: Press, mark: TextMark): void {
+  const { words, type, halo } = mark
   if (!halo) return
-  pdf.strokeColor(ink(halo.ink)).lineWidth(round(halo.width)).lineJoin('round')
-  tracePath(pdf, pdfFonts.outlines(words, type))
-  pdf.stroke()
+  const { cos, sin, x, y } = placed(mark)
+  pdf.addContent(`q ${cos} ${-sin} ${sin} ${cos} ${x} ${y} cm
+${ink(halo.ink)} RG ${round(halo.width)} w 1 j
+${tracedPath(pdfFonts.outlines(words, type))}
+S Q`)
 }
 
-function setWords({ pdf, fonts, runningOn, ink }: Press, mark: TextMark, words: string): void {
+// Not by pdfkit's text(), which shapes and encodes words anew each time that they are set.
+function setWords({ pdf, faces, runningOn, ink }: Press, mark: TextMark, words: string): void {
   const { face, size, tracking = 0 } = mark.type
-  pdf
-    .font(face)
-    .fontSize(round(size * millimetresPerPoint))
-    .fillColor(ink(mark.ink))
+  const { font, set } = faces.get(face) as SetFace
+  pdf.page.fonts[font.id] ??= font.ref()
+  const height = round(size * millimetresPerPoint)
+  const spacing = round(tracking * size * millimetresPerPoint)
+  const show = (some: string) =>
+    set(some, featuresOf(mark.type))
+      .pieces.map(
+        ({ up, glyphs }) => `${up ? `${finely(up * height)} Ts ` : ''}[${glyphs}] TJ${up ? ' 0 Ts' : ''}`,
+      )
+      .join('\n')
+  const { cos, sin, x, y } = placed(mark)
+  pdf.addContent(`BT ${ink(mark.ink)} rg /${font.id} ${height} Tf${spacing ? ` ${spacing} Tc` : ''}
+${cos} ${-sin} ${-sin} ${-cos} ${x} ${y} Tm`)
   // Where boxes stand for characters that the face lacks, whoever listens or copies gets the characters.
-  const hasStandIns = fonts.settable(words, face) !== words
+  const { hasStandIns } = set(words, featuresOf(mark.type))
   if (hasStandIns) pdf.markContent('Span', { actual: words })
-  // Not by text(), which shapes the words once more to learn where others might follow.
-  const set = (some: string, x: number) =>
-    pdf._fragment(some, x, 0, {
-      baseline: 'alphabetic',
-      characterSpacing: round(tracking * size * millimetresPerPoint),
-      features: featuresOf(mark.type),
-      // Known already, and asked for only where words are stretched or underlined.
-      textWidth: mark.width,
-      wordCount: 1,
-    })
-  set(words, 0)
+  pdf.addContent(show(words))
   if (hasStandIns) pdf.endMarkedContent()
   // Words that stand apart are read as one, unless there is a space between them.
-  if (!words.endsWith(' ') && !runningOn.has(mark)) set(' ', round(mark.width))
+  if (!words.endsWith(' ') && !runningOn.has(mark)) pdf.addContent(show(' '))
+  pdf.addContent(spacing ? '0 Tc ET' : 'ET')
 }
 
-// Moves the page to the first letter's origin, turned as the words are.
-function placed({ pdf }: Press, mark: TextMark, draw: () => void): void {
+/** Where the first letter's origin stands, and how the words are turned. */
+function placed(mark: TextMark) {
   const { x, y } = textStart(mark)
-  const angle = (-round(mark.turn ?? 0) * Math.PI) / 180
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)]
-  pdf.save().transform(cos, sin, -sin, cos, round(x), round(y))
-  draw()
-  pdf.restore()
+  const angle = (round(mark.turn ?? 0) * Math.PI) / 180
+  return { cos: finely(Math.cos(angle)), sin: finely(Math.sin(angle)), x: round(x), y: round(y) }
 }

@@ -1,4 +1,4 @@
-import type { EmbeddedFace, Features, PdfFont } from '../fonts/index.ts'
+import type { EmbeddedFace, PdfFont } from '../fonts/index.ts'
 
 /**
  * As much of pdfkit as is used here, written out because its published types lag behind it: they know
@@ -20,27 +20,11 @@ export interface Pdf {
   registerFont(name: string, font: PdfFont): Pdf
   font(name: string): Pdf
   readonly _font: Font
-  fontSize(size: number): Pdf
-  _fragment(words: string, x: number, y: number, options: TextOptions): void
   save(): Pdf
   restore(): Pdf
   transform(a: number, b: number, c: number, d: number, e: number, f: number): Pdf
-  moveTo(x: number, y: number): Pdf
-  lineTo(x: number, y: number): Pdf
-  bezierCurveTo(a: number, b: number, c: number, d: number, x: number, y: number): Pdf
-  circle(x: number, y: number, radius: number): Pdf
-  closePath(): Pdf
-  clip(): Pdf
-  fill(): Pdf
-  stroke(): Pdf
-  fillAndStroke(): Pdf
-  fillColor(ink: string): Pdf
-  strokeColor(ink: string): Pdf
   fillOpacity(opacity: number): Pdf
   strokeOpacity(opacity: number): Pdf
-  lineWidth(width: number): Pdf
-  lineCap(cap: string): Pdf
-  lineJoin(join: string): Pdf
   miterLimit(limit: number): Pdf
   addContent(operators: string): Pdf
   markContent(tag: 'Artifact' | 'Span', options: { readonly type?: 'Layout'; readonly actual?: string }): Pdf
@@ -57,6 +41,8 @@ export interface Pdf {
 
 /** A font of the file: what it knows of each glyph of its subset. */
 export interface Font {
+  readonly id: string
+  readonly ref: () => Reference
   widths: EmbeddedFace['widths']
   unicode: EmbeddedFace['meanings']
 }
@@ -65,6 +51,7 @@ export interface Font {
 export interface Page {
   content: Reference
   readonly resources: Reference
+  readonly fonts: Record<string, Reference>
   readonly xobjects: Record<string, Reference>
 }
 
@@ -93,12 +80,4 @@ export interface Content {
 export interface OutlineItem {
   readonly outlineData: Record<string, unknown>
   addItem(title: string, options: { readonly pageNumber: number; readonly fit: true }): OutlineItem
-}
-
-export interface TextOptions {
-  readonly baseline: 'alphabetic'
-  readonly characterSpacing: number
-  readonly features: Features
-  readonly textWidth: number
-  readonly wordCount: number
 }
