@@ -35,12 +35,12 @@ function distance(a: Place | BelayingPoint, b: Place): number | undefined {
 }
 
 function inWords(rig: Rig, places: readonly Place[]): string {
-  const byRail = new Map<string, number[]>()
-  for (const { rail, number } of places) byRail.set(rail, [...(byRail.get(rail) ?? []), number])
-  const rails = [...byRail].flatMap(([code, numbers]) => {
+  const byRail = new Map<string, Place[]>()
+  for (const place of places) byRail.set(place.rail, [...(byRail.get(place.rail) ?? []), place])
+  const rails = [...byRail].flatMap(([code, free]) => {
     const rail = rig.railAt.get(code)
-    const sorted = numbers.sort((a, b) => a - b).map(String)
-    return rail ? [`${railName(rail)}, ${sorted.length > 1 ? 'pins' : 'pin'} ${listed(sorted)}`] : []
+    const pins = free.toSorted((a, b) => a.number - b.number).map(({ pin }) => pin)
+    return rail ? [`${railName(rail)}, ${pins.length > 1 ? 'pins' : 'pin'} ${listed(pins)}`] : []
   })
   return rails.join('; ')
 }

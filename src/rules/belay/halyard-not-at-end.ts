@@ -33,7 +33,7 @@ const isNearAnEnd = (rail: Rail, number: number) => number <= ends || number > r
 
 function endsFree(rail: Rail, line: Line): string {
   const free = rail.places.filter(place => place.lines.length === 0 && isNearAnEnd(rail, place.number))
-  const pins = listed(free.map(place => String(place.number)))
+  const pins = listed(free.map(({ pin }) => pin))
   return pins
     ? `Move it to an end of the rail, where ${free.length > 1 ? 'pins' : 'pin'} ${pins} ${free.length > 1 ? 'are' : 'is'} free.`
     : `Move it to an end of the rail, or say why it stays: allow belay/halyard-not-at-end for ${line.words} because ...`

@@ -44,7 +44,7 @@ function hemmedIn(rig: Rig, line: Line): HemmedIn | undefined {
 
 function told(rig: Rig, one: HemmedIn, onBothSides = false): Draft {
   const { line, rail, beside } = one
-  const place = onBothSides ? `${rail.name}, pin ${line.belay.number}` : placeName(rig, line.belay)
+  const place = onBothSides ? `${rail.name}, pin ${line.belay.pin}` : placeName(rig, line.belay)
   return {
     at: line.belaySpan ?? line.span,
     message: `${sentence(onBothSides ? pairSubject(line) : subject(line))} is at the ${place} of ${rail.places.length}, between ${namesOf(one)}.`,

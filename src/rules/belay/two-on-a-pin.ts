@@ -73,6 +73,6 @@ function bothSides(rig: Rig, place: Place): boolean {
 function placeOnBothSides(rig: Rig, place: Place): string {
   const rail = rig.railAt.get(place.rail)
   if (!rail) return placeSubject(rig, place)
-  const pin = rail.places.length > 1 ? ` pin ${place.number}` : ''
+  const pin = rail.places.length > 1 ? ` pin ${place.pin}` : ''
   return `${rail.name}, port and starboard,${pin}`
 }

@@ -99,7 +99,7 @@ function* told({ row, model, strayed }: Disorder, onBothSides: boolean): Iterabl
   const lines = row.gear.filter(({ word }) => strayed.includes(word))
   const [first] = lines
   if (!first) return
-  const some = lines.slice(0, 3).map(({ line, place }) => `the ${line.words} at pin ${place.number}`)
+  const some = lines.slice(0, 3).map(({ line, place }) => `the ${line.words} at pin ${place.pin}`)
   const more = lines.length > 3 ? [`${lines.length - 3} more`] : []
   const fellow = model.gear.find(({ word }) => word === first.word)
   const where = onBothSides ? `${row.rail.name}, port and starboard` : railName(row.rail)

@@ -80,7 +80,7 @@ function disordered(rail: Rail, row: readonly Berthed[], first: Berthed, strayed
   const where = rail.mirrored ? `${rail.name}, port and starboard,` : railName(rail)
   return {
     at: first.line.belaySpan ?? first.sail.span,
-    message: `${sentence(where)} has the ${first.line.words} at pin ${first.place.number} ${after ? 'forward of' : 'abaft'} the ${other?.line.words} at pin ${other?.place.number}, of a ${after ? 'lower' : 'higher'} sail.${others}`,
+    message: `${sentence(where)} has the ${first.line.words} at pin ${first.place.pin} ${after ? 'forward of' : 'abaft'} the ${other?.line.words} at pin ${other?.place.pin}, of a ${after ? 'lower' : 'higher'} sail.${others}`,
     aboard: 'The leads of the two cross on their way aloft, and chafe.',
     remedy: 'Belay the gear of the lower sails forward, that of the upper ones abaft it.',
     related: other

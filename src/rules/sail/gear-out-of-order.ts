@@ -68,7 +68,7 @@ function* disordered(rail: Rail, row: Row, model: Row, word: string): Iterable<D
   const where = rail.mirrored ? `${rail.name}, port and starboard,` : railName(rail)
   yield {
     at: strayed.line.belaySpan ?? row.sail.span,
-    message: `${sentence(where)} has the ${strayed.line.words} at pin ${strayed.place.number} out of the order that the ${model.sail.name} has there: ${listed(wordsOf(model))}.`,
+    message: `${sentence(where)} has the ${strayed.line.words} at pin ${strayed.place.pin} out of the order that the ${model.sail.name} has there: ${listed(wordsOf(model))}.`,
     aboard:
       'Hands find the second line of a sail from the first; where one sail differs they cast off the wrong one.',
     remedy: 'Give the lines of every sail on the rail one order.',
