@@ -19,12 +19,15 @@ const verbs: readonly {
   readonly verb: string
   readonly kinds: readonly PaperKind[]
   readonly summary: string
+  /** Whether its papers may be had in another style than the fine one. */
+  readonly hasStyles?: boolean
 }[] = [
-  { verb: 'draw', kinds: ['sail plan'], summary: 'draw the sail plan (SVG and PDF)' },
+  { verb: 'draw', kinds: ['sail plan'], summary: 'draw the sail plan (SVG and PDF)', hasStyles: true },
   {
     verb: 'chart',
     kinds: ['pin charts'],
     summary: 'chart the pins: the deck, every rail, and blanks to fill (SVG and PDF)',
+    hasStyles: true,
   },
   { verb: 'book', kinds: ['handbooks'], summary: 'bind a handbook for each station (PDF)' },
   { verb: 'all', kinds: ['sail plan', 'pin charts', 'handbooks'], summary: 'write all papers' },
@@ -60,9 +63,10 @@ function program(): Command {
       const { setFair } = await import('./fair.ts')
       process.exitCode = setFair(files, options, version())
     })
-  for (const { verb, kinds, summary } of verbs) {
-    crosstree
-      .command(verb)
+  for (const { verb, kinds, summary, hasStyles } of verbs) {
+    const command = crosstree.command(verb)
+    if (hasStyles) command.addOption(styleOption())
+    command
       .description(summary)
       .argument('<file...>', 'rig files, or - for standard input')
       .option('--into <folder>', 'where the papers go (default: out/<rig>)')
@@ -171,6 +175,14 @@ function reckonCommand(crosstree: Command): void {
       process.exitCode = reckonAsked(file, options, version())
     })
 }
+
+const styleOption = () =>
+  new Option(
+    '--style <style>',
+    'fine; bold, twice as large, for walls; night, for red light, and for a screen (default folder: out/<rig>-<style>)',
+  )
+    .choices(['fine', 'bold', 'night', 'night-screen'])
+    .default('fine')
 
 const formatOption = () =>
   new Option('--format <form>', 'how findings are written')

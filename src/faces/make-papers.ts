@@ -52,11 +52,13 @@ async function makeOne(
     return 1
   }
   const progress = terminalProgress(process.stderr)
-  const folder = `${options.into ?? defaultFolder(entry.stem)}${errors > 0 ? '-unsound' : ''}`
+  const { style = 'fine' } = options
+  const usual = `${defaultFolder(entry.stem)}${style === 'fine' ? '' : `-${style}`}`
+  const folder = `${options.into ?? usual}${errors > 0 ? '-unsound' : ''}`
   const imprint = { digest: digestOf(rig.sources), from: `${entry.stem}.rig`, errors }
   const written = await writePapers(
     spoken.value,
-    { kinds, paper: options.paper, folder, imprint },
+    { kinds, paper: options.paper, style, folder, imprint },
     progress.show,
   )
   progress.clear()

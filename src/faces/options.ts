@@ -1,3 +1,5 @@
+import type { StyleName } from '../sheets/index.ts'
+
 /** How findings are written. */
 export type Format = 'plain' | 'json' | 'sarif'
 
@@ -17,6 +19,8 @@ export interface FairOptions {
 
 /** Options of the verbs that write papers. */
 export interface PaperOptions {
+  /** Of sail plan and charts. */
+  readonly style?: StyleName
   readonly into?: string
   readonly paper: 'A4' | 'Letter'
   readonly language?: string

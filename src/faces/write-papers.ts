@@ -2,7 +2,7 @@ import { basename, join } from 'node:path'
 import { setImmediate } from 'node:timers/promises'
 import type { Compiled } from '../compile.ts'
 import type { Finding } from '../findings/index.ts'
-import type { Imprint, PaperFamily } from '../sheets/index.ts'
+import type { Imprint, PaperFamily, StyleName } from '../sheets/index.ts'
 import type { PaperKind } from '../sheets/papers.ts'
 import type { Progress } from './progress.ts'
 import { type Finished, publish } from './publish.ts'
@@ -11,6 +11,7 @@ import { type Finished, publish } from './publish.ts'
 export interface Order {
   readonly kinds: ReadonlySet<PaperKind>
   readonly paper: PaperFamily
+  readonly style: StyleName
   readonly folder: string
   readonly imprint: Imprint
 }
@@ -27,8 +28,8 @@ export async function writePapers(
     import('./press-thread.ts'),
   ])
   const { ruler, covers, press } = await openPress()
-  const { paper, imprint, kinds } = order
-  const makers = paperMakers(compiled, { ruler, covers, imprint, paper }, kinds)
+  const { paper, style, imprint, kinds } = order
+  const makers = paperMakers(compiled, { ruler, covers, imprint, paper, style }, kinds)
   const second = makers.length < worthAThread ? undefined : pressThread()
   const pressed: Promise<readonly Finished[]>[] = []
   const findings: Finding[] = []

@@ -17,5 +17,19 @@ export const paper = {
   Letter: { width: 215.9, height: 279.4 },
 } as const
 
+/** What a paper is called that is twice as long and broad (ISO 216 and DIN 476; ANSI/ASME Y14.1). */
+const twice: Readonly<Record<string, string>> = {
+  A3: 'A1',
+  A2: 'A0',
+  A1: '2A0',
+  A0: '4A0',
+  Tabloid: 'ANSI D',
+  'ANSI C': 'ANSI E',
+}
+
+/** A paper's name at so many times its length and breadth. */
+export const enlargedName = (name: string, times: number): string =>
+  times === 1 ? name : ((times === 2 ? twice[name] : undefined) ?? `${name} at ${100 * times} %`)
+
 /** What the user names with --paper: the ISO family or the American one. */
 export type PaperFamily = 'A4' | 'Letter'

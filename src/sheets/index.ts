@@ -13,5 +13,6 @@ export type {
   Tag,
   TextMark,
 } from './sheet.ts'
+export type { StyleName } from './style.ts'
 export type { Coverage, Face, Ruler, Typeface } from './typeface.ts'
 export { capHeight, millimetresPerPoint } from './typeface.ts'

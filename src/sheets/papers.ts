@@ -4,10 +4,12 @@ import type { Figures } from '../reckon/index.ts'
 import type { Rig } from '../rig/index.ts'
 import { imposed, stationHandbook } from './book/index.ts'
 import { deckChart } from './deck-chart/index.ts'
+import { inStyle, rulerIn } from './in-style.ts'
 import { blankStrips, railStrips } from './rail-strip/index.ts'
 import { sailPlan } from './sail-plan/index.ts'
 import type { Setting } from './setting.ts'
 import type { PaperDocument, Sheet } from './sheet.ts'
+import { forStrips, styleOf } from './style.ts'
 
 /** The kinds of paper a rig is compiled into. */
 export type PaperKind = 'sail plan' | 'pin charts' | 'handbooks'
@@ -36,18 +38,30 @@ export function paperMakers(
 ): readonly PaperMaker[] {
   const { rig, figures } = drawn
   const makers: PaperMaker[] = []
+  const style = styleOf(setting)
+  const inked = { ...setting, ruler: rulerIn(style, setting.ruler) }
+  const single = ({ value, findings }: Found<Sheet>): Found<readonly Paper[]> => ({
+    value: [paperOf(rig, inStyle(style, value))],
+    findings,
+  })
   const sheets = sheetNumbers(rig)
   if (kinds.has('sail plan')) {
-    makers.push(() => single(rig, sailPlan(rig, figures, { ...setting, sheetNumber: sheets.sailPlan })))
+    makers.push(() => single(sailPlan(rig, figures, { ...inked, sheetNumber: sheets.sailPlan })))
   }
   if (kinds.has('pin charts')) {
-    makers.push(() => single(rig, deckChart(rig, figures, { ...setting, sheetNumber: sheets.deckChart })))
+    makers.push(() => single(deckChart(rig, figures, { ...inked, sheetNumber: sheets.deckChart })))
+    const ofStrips = forStrips(style)
+    const onStrips = { ...setting, ruler: rulerIn(ofStrips, setting.ruler) }
+    const several = ({ value, findings }: Found<readonly Sheet[]>): Found<readonly Paper[]> => ({
+      value: value.map(sheet => paperOf(rig, inStyle(ofStrips, sheet))),
+      findings,
+    })
     rig.rails.forEach((rail, index) => {
-      const strip = { ...setting, sheetNumber: sheets.strip(index) }
-      const blank = { ...setting, sheetNumber: sheets.blank(index) }
+      const strip = { ...onStrips, sheetNumber: sheets.strip(index) }
+      const blank = { ...onStrips, sheetNumber: sheets.blank(index) }
       makers.push(
-        () => several(rig, railStrips(rig, rail, strip)),
-        () => several(rig, blankStrips(rig, rail, blank)),
+        () => several(railStrips(rig, rail, strip)),
+        () => several(blankStrips(rig, rail, blank)),
       )
     })
   }
@@ -73,16 +87,6 @@ function sheetNumbers(rig: Rig) {
     blank: (index: number) => ({ n: 4 + 2 * index, of }),
   }
 }
-
-const single = (rig: Rig, { value, findings }: Found<Sheet>): Found<readonly Paper[]> => ({
-  value: [paperOf(rig, value)],
-  findings,
-})
-
-const several = (rig: Rig, { value, findings }: Found<readonly Sheet[]>): Found<readonly Paper[]> => ({
-  value: value.map(sheet => paperOf(rig, sheet)),
-  findings,
-})
 
 function paperOf({ vessel }: Rig, sheet: Sheet): Paper {
   const document: PaperDocument = {

@@ -73,11 +73,15 @@ export interface Fill {
   readonly opacity?: number
 }
 
+/** What a drawing may do without, in a style that says so. */
+export type Detail = 'seam' | 'second seam' | 'ratline' | 'plank' | 'hidden spar'
+
 export type Mark =
   /** A run of straight stretches. */
   | {
       readonly kind: 'line'
       readonly id?: string
+      readonly detail?: Detail
       readonly points: readonly Point[]
       readonly closed?: boolean
       readonly pen?: Pen
@@ -122,6 +126,7 @@ export interface TextMark {
 export interface Group {
   readonly kind: 'group'
   readonly id?: string
+  readonly detail?: Detail
   readonly title?: string
   readonly marks: readonly Mark[]
   /** The marks, and the clip, are moved by this much: how a finished page is set two-up on a larger sheet. */

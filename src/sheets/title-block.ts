@@ -21,6 +21,7 @@ export interface TitleBlock {
   readonly figures: Figures
   readonly setting: Setting
   readonly plate: Plate
+  /** As composed. */
   readonly scale: number | undefined
 }
 
@@ -130,7 +131,7 @@ function scaleMarks(cell: Rect, { rig, setting, plate, scale }: TitleBlock): Mar
     id: 'scale',
     marks: [
       figure(`Scale bar in ${feet ? 'feet' : 'metres'}`, [bar]),
-      line(`Scale 1 : ${scale} on ${plate.name}`, 17.4, plateType.scale, ink.ink),
+      line(`Scale 1 : ${scale / plate.enlarged} on ${plate.name}`, 17.4, plateType.scale, ink.ink),
       line(
         `Lengths in ${feet ? 'feet and inches' : 'metres'}. x aft of FP, z above waterline.`,
         21.8,

@@ -1,15 +1,26 @@
-import type { PaperFamily } from '../imprint.ts'
+import { enlargedName, type PaperFamily } from '../imprint.ts'
 
 /** A standing sheet for a deck chart, in millimetres: its frame, and the inner line a little within. */
 export interface ChartPaper {
+  /** As it is printed. */
   readonly name: string
+  /** So many times is it printed as long and broad as it is composed. */
+  readonly enlarged: number
   readonly width: number
   readonly height: number
   readonly margin: number
 }
 
 /** The papers of a family, the smallest first: the first that holds the lists at 8 pt is taken. */
-export const chartPapers: Readonly<Record<PaperFamily, readonly [ChartPaper, ...ChartPaper[]]>> = {
+export function chartPapers(family: PaperFamily, enlarged = 1): readonly [ChartPaper, ...ChartPaper[]] {
+  const [least, ...larger] = composed[family]
+  const printed = (paper: Composed) => ({ ...paper, enlarged, name: enlargedName(paper.name, enlarged) })
+  return [printed(least), ...larger.map(printed)]
+}
+
+type Composed = Omit<ChartPaper, 'enlarged'>
+
+const composed: Readonly<Record<PaperFamily, readonly [Composed, ...Composed[]]>> = {
   A4: [
     { name: 'A3', width: 297, height: 420, margin: 9 },
     { name: 'A2', width: 420, height: 594, margin: 15 },
@@ -27,6 +38,6 @@ export const chartPapers: Readonly<Record<PaperFamily, readonly [ChartPaper, ...
 /** A sheet of the last paper's width, cut from the roll at the height the lists need. */
 export const fromRoll = (paper: ChartPaper, height: number): ChartPaper => ({
   ...paper,
-  name: `a roll ${Math.round(paper.width)} mm wide`,
+  name: `a roll ${Math.round(paper.width * paper.enlarged)} mm wide`,
   height: Math.ceil(Math.max(paper.height, height)),
 })

@@ -5,6 +5,7 @@ import { ink } from '../ink.ts'
 import { lettered } from '../lettered.ts'
 import type { Setting } from '../setting.ts'
 import type { Group, Mark, Sheet } from '../sheet.ts'
+import { styleOf } from '../style.ts'
 import { chartPapers } from './chart-paper.ts'
 import { deckNames, type Named } from './deck-names.ts'
 import { deckRails } from './deck-rails.ts'
@@ -23,7 +24,7 @@ import { chartType } from './type.ts'
  */
 export function deckChart(rig: Rig, _figures: Figures, setting: Setting): Found<Sheet> {
   const { ruler } = setting
-  const layout = chartLayout(rig, setting.paper, ruler)
+  const layout = chartLayout(rig, setting.paper, ruler, styleOf(setting).enlarged)
   const rails = deckRails(rig, layout)
   const names = deckNames(rig, rails, layout, ruler)
   const leaders = leadersOf(layout)
@@ -83,7 +84,7 @@ const describe = (rig: Rig): string =>
 
 /** A chart that outgrows its usual sheet says so, with what would bring it back. */
 function largerSheet(rig: Rig, { paper }: ChartLayout, setting: Setting): readonly Finding[] {
-  const [usual] = chartPapers[setting.paper]
+  const [usual] = chartPapers(setting.paper, paper.enlarged)
   if (paper.name === usual.name) return []
   return [
     {

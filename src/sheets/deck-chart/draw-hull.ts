@@ -40,7 +40,8 @@ function planks({ hull, onSheet }: ChartLayout): readonly Mark[] {
     const [from] = under
     const to = under.at(-1)
     if (from === undefined || to === undefined) return []
-    return [{ kind: 'line', points: [onSheet(from, y), onSheet(to, y)], pen: pen(weight.a, ink.house) }]
+    const points = [onSheet(from, y), onSheet(to, y)]
+    return [{ kind: 'line', detail: 'plank', points, pen: pen(weight.a, ink.house) }]
   })
 }
 

@@ -197,7 +197,11 @@ export function titleColumn(rig: Rig, layout: ChartLayout, setting: Setting): Gr
   const x = paper.width - left - width
   const unsound = unsoundWords(imprint)
   const rows: readonly (readonly [string, string, Typeface])[] = [
-    ['Scale', scale === undefined ? 'not to scale' : `1 : ${scale} on ${paper.name}`, chartType.value],
+    [
+      'Scale',
+      scale === undefined ? 'not to scale' : `1 : ${scale / paper.enlarged} on ${paper.name}`,
+      chartType.value,
+    ],
     ['Revision', revisionWords(rig.vessel) ?? 'none given', chartType.value],
     ['Rights', rig.vessel.rights ?? 'not stated', chartType.value],
     ...(unsound ? [] : [['Digest', imprint.digest, chartType.digest] as const]),
@@ -256,7 +260,13 @@ export function titleColumn(rig: Rig, layout: ChartLayout, setting: Setting): Gr
         ? []
         : [...shortBar(scale, speaksFeet(rig.vessel), { x: x + 1, y: foot - 7.6 }, ruler)]),
       group({ role: 'P' }, [
-        lettered(ruler, { x, y: foot }, 'Set for reading at 0.4 m', chartType.note, ink.ink),
+        lettered(
+          ruler,
+          { x, y: foot },
+          `Set for reading at ${0.4 * paper.enlarged} m`,
+          chartType.note,
+          ink.ink,
+        ),
       ]),
     ],
   }

@@ -1,7 +1,7 @@
 import type { Rig, Side } from '../../rig/index.ts'
 import { type HullPlan, hullPlan } from '../hull-plan.ts'
 import type { PaperFamily } from '../imprint.ts'
-import { standardScales } from '../scale.ts'
+import { scalesComposed } from '../scale.ts'
 import type { Point } from '../sheet.ts'
 import type { Ruler } from '../typeface.ts'
 import { type ChartPaper, chartPapers, fromRoll } from './chart-paper.ts'
@@ -18,7 +18,7 @@ export interface PlacedList extends SetList {
 /** A deck chart laid out. */
 export interface ChartLayout {
   readonly paper: ChartPaper
-  /** 150 for 1 : 150; undefined where nothing is drawn to scale. */
+  /** As composed: 150 for 1 : 150; undefined where nothing is drawn to scale. */
   readonly scale: number | undefined
   readonly hull: HullPlan | undefined
   /** From metres aft and to starboard to the sheet. */
@@ -46,10 +46,10 @@ const narrowInner = 42
 const listGaps = [2, 1.2] as const
 
 /** The chart on the smallest paper that holds it, at the largest scale. */
-export function chartLayout(rig: Rig, family: PaperFamily, ruler: Ruler): ChartLayout {
+export function chartLayout(rig: Rig, family: PaperFamily, ruler: Ruler, enlarged = 1): ChartLayout {
   const groups = listGroups(rig)
   const hull = hullPlan(rig)
-  const papers = chartPapers[family]
+  const papers = chartPapers(family, enlarged)
   for (const paper of papers) {
     const layout = onPaper(paper, { groups, hull, ruler })
     if (layout) return layout
@@ -68,7 +68,7 @@ interface Content {
 
 function onPaper(paper: ChartPaper, content: Content): ChartLayout | undefined {
   if (!content.hull) return atScale(paper, undefined, content)
-  for (const scale of standardScales) {
+  for (const scale of scalesComposed(paper.enlarged)) {
     const layout = atScale(paper, scale, content)
     if (layout) return layout
   }

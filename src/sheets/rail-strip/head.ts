@@ -6,6 +6,7 @@ import type { RailView } from '../rail-view.ts'
 import { revisionWords, unsoundWords } from '../revision-words.ts'
 import type { Setting } from '../setting.ts'
 import type { Group, Mark, Pen, Point } from '../sheet.ts'
+import { styleOf } from '../style.ts'
 import type { StripFrame } from './frame.ts'
 import { headType, readingDistance } from './type.ts'
 
@@ -68,15 +69,16 @@ export function stripFoot(
   rig: Rig,
   bodySize: number,
   frame: StripFrame,
-  { ruler, imprint }: Setting,
+  setting: Setting,
 ): Group {
+  const { ruler, imprint } = setting
   const y = frame.foot - 1.35
   const unsound = unsoundWords(imprint)
   const revision = revisionWords(rig.vessel)
   const edition = [revision && `Revision ${revision}`, unsound ?? `digest ${imprint.digest}`]
     .filter(Boolean)
     .join('    ')
-  const distance = `Set for reading at ${readingDistance(bodySize)} m`
+  const distance = `Set for reading at ${readingDistance(bodySize) * styleOf(setting).enlarged} m`
   return {
     kind: 'group',
     tag: { role: 'P' },

@@ -24,6 +24,7 @@ export function plank(
     const pen: Pen = { ink: ink.squareCloth, width: weight.a }
     return {
       kind: 'line',
+      detail: 'plank',
       points: [
         { x: left + 0.4, y },
         { x: right - 0.4, y },

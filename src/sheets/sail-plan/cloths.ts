@@ -33,7 +33,8 @@ export function seams(drawn: SailShape, view: View): readonly Mark[] {
       x: foot.x + direction.x * far,
       y: foot.y + direction.y * far,
     }))
-    return partsOf(whole, [inner]).inside.map(part => run(part, pen))
+    const detail = i % 2 === 0 ? 'seam' : 'second seam'
+    return partsOf(whole, [inner]).inside.map(points => ({ kind: 'line', detail, points, pen }) as const)
   })
 }
 

@@ -1,12 +1,12 @@
 import { isInside, shapeOf } from '../clip.ts'
-import { ink } from '../ink.ts'
+import { cover, ink } from '../ink.ts'
 import type { Point } from '../sheet.ts'
 import type { Ship } from './ship.ts'
 
 /** Ground of a square sail: mast, doubling, top and crosstrees ghost through it. */
-export const squareGround = { ink: ink.squareSail, opacity: 0.66 } as const
+export const squareGround = { ink: ink.squareSail, opacity: cover.square } as const
 /** Ground of a fore-and-aft sail. */
-export const foreAndAftGround = { ink: ink.foreAndAftSail, opacity: 0.9 } as const
+export const foreAndAftGround = { ink: ink.foreAndAftSail, opacity: cover.foreAndAft } as const
 
 /** The colour that letters at a point stand on: of the nearest sail there, of the underbody, else of the paper. */
 export function groundAt({ sails, hull, lines }: Ship, point: Point): string {
@@ -16,14 +16,5 @@ export function groundAt({ sails, hull, lines }: Ship, point: Point): string {
   return isUnder ? ink.belowWater : ink.paper
 }
 
-/** The colour a sail's ground comes to on paper, so that a gap in its seams does not show as a patch. */
-export const groundOf = (isSquare: boolean): string => {
-  const { ink: colour, opacity } = isSquare ? squareGround : foreAndAftGround
-  return mixed(ink.paper, colour, opacity)
-}
-
-function mixed(under: string, over: string, opacity: number): string {
-  const part = (colour: string, i: number) => Number.parseInt(colour.slice(1 + 2 * i, 3 + 2 * i), 16)
-  const channel = (i: number) => Math.round(part(under, i) * (1 - opacity) + part(over, i) * opacity)
-  return `#${[0, 1, 2].map(i => channel(i).toString(16).padStart(2, '0')).join('')}`.toUpperCase()
-}
+/** The colour a sail's ground comes to on paper. */
+export const groundOf = (isSquare: boolean): string => (isSquare ? ink.squareOnPaper : ink.foreAndAftOnPaper)

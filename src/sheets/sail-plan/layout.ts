@@ -1,6 +1,6 @@
 import { boundsOf, grown, type Rect, rect, rectsMeet, stretches, stretchMeetsRect } from '../plane.ts'
 import type { Plate } from '../plate.ts'
-import { clearOfFrame, standardScales } from '../scale.ts'
+import { clearOfFrame, scalesComposed } from '../scale.ts'
 import type { Point } from '../sheet.ts'
 import type { TableForm } from './areas-table.ts'
 import { type View, viewAt } from './view.ts'
@@ -37,13 +37,13 @@ const tableGap = 9
 const shiftStep = 3
 
 /**
- * The largest standard scale at which the ship stands clear of the frame, the cartouche, the key and the
+ * The largest scale at which the ship stands clear of the frame, the cartouche, the key and the
  * table; she is moved from the middle as little as that needs. Undefined where she fits at no scale.
  */
 export function layOut(ship: readonly Silhouette[], plate: Plate, furniture: Furniture): Layout | undefined {
   const extent = boundsOf(ship.flatMap(({ points }) => points))
   if (!extent) return undefined
-  for (const scale of standardScales)
+  for (const scale of scalesComposed(plate.enlarged))
     for (const clear of clearOfSails)
       for (const table of tablePlaces(plate, furniture)) {
         const view = viewIn(ship, extent, { plate, furniture, table, scale, clear })

@@ -1,7 +1,7 @@
 import type { Mast, Platform } from '../../rig/index.ts'
 import { dash, ink, weight } from '../ink.ts'
 import { type Rect, rect } from '../plane.ts'
-import type { Mark, Pen } from '../sheet.ts'
+import type { Mark, Pen, Point } from '../sheet.ts'
 import { type SectionShape, sectionShapes } from './mast-shape.ts'
 import { isSober } from './sober.ts'
 import { addressOf, block, curveTo, disc, figure, lineTo, moveTo, run, thing } from './strokes.ts'
@@ -28,24 +28,26 @@ export function mastMarks(mast: Mast, view: View): readonly Mark[] {
   return [thing(addressOf('mast', mast.name), mast.label, marks)]
 }
 
+/** Both sides of every section of a mast, from foot to head. */
+export function mastOutlines(mast: Mast, view: View): readonly (readonly Point[])[] {
+  const sections = sectionShapes(mast)
+  return sections.flatMap((section, i) => sectionSides(section, i < sections.length - 1, view))
+}
+
 /** A section tapers little where another stands on it, and to half its thickness where it is the last. */
-function sectionMark(
+function sectionSides(
   { foot, head, thickness }: SectionShape,
   isDoubled: boolean,
-  pen: Pen,
   { at }: View,
-): Mark {
+): readonly [readonly Point[], readonly Point[]] {
   const half = { foot: thickness / 2, head: thickness * (isDoubled ? 0.42 : 0.26) }
-  return figure(
-    [
-      at(foot.x - half.foot, foot.z),
-      at(head.x - half.head, head.z),
-      at(head.x + half.head, head.z),
-      at(foot.x + half.foot, foot.z),
-    ],
-    { ink: ink.paper },
-    pen,
-  )
+  const side = (way: 1 | -1) => [at(foot.x + way * half.foot, foot.z), at(head.x + way * half.head, head.z)]
+  return [side(-1), side(1)]
+}
+
+function sectionMark(section: SectionShape, isDoubled: boolean, pen: Pen, view: View): Mark {
+  const [fore, aft] = sectionSides(section, isDoubled, view)
+  return figure([...fore, ...aft.toReversed()], { ink: ink.paper }, pen)
 }
 
 const capHeight = 0.28

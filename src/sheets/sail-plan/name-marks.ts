@@ -43,8 +43,8 @@ function lineMarks(line: NameLine, { box, form }: PlacedName, ground: string, ru
     [
       at(left - 0.7, line.baseline - rise - 0.35),
       at(left + line.width + 0.7, line.baseline - rise - 0.35),
-      at(left + line.width + 0.7, line.baseline + 0.75),
-      at(left - 0.7, line.baseline + 0.75),
+      at(left + line.width + 0.7, line.baseline + 0.45),
+      at(left - 0.7, line.baseline + 0.45),
     ],
     { ink: ground },
   )

@@ -7,6 +7,7 @@ import type { Rect } from '../plane.ts'
 import { type Plate, plateFrame, plateOf } from '../plate.ts'
 import type { Setting } from '../setting.ts'
 import type { Mark, Sheet } from '../sheet.ts'
+import { styleOf } from '../style.ts'
 import { titleBlock } from '../title-block.ts'
 import { allSail, counted } from '../title-rows.ts'
 import { areasTable, tableForm } from './areas-table.ts'
@@ -28,7 +29,7 @@ import { withinReason } from './within-reason.ts'
  */
 export function sailPlan(whole: Rig, figures: Figures, setting: Setting): Found<Sheet> {
   const { rig, findings } = withinReason(whole)
-  const plate = plateOf(setting.paper)
+  const plate = plateOf(setting.paper, styleOf(setting).enlarged)
   // In a view at 1 : 1000 a metre is a millimetre: that is how the layout measures her.
   const model = shipIn(rig, figures, viewAt(1000, { x: 0, y: 0 }))
   const title = cartoucheOf(model, plate, setting)
@@ -54,7 +55,7 @@ export function sailPlan(whole: Rig, figures: Figures, setting: Setting): Found<
     titleBlock({ rig: whole, figures, setting, plate, scale: layout?.view.scale }),
   ]
   return {
-    value: sheetOf(whole, figures, plate, marks, layout?.view.scale),
+    value: sheetOf(whole, figures, plate, marks, layout && layout.view.scale / plate.enlarged),
     findings: [...findings, ...leftOffFindings(beyondPaper(rig)), ...(drawn?.findings ?? [])],
   }
 }
@@ -78,7 +79,7 @@ function drawing(
     ...shipMarks(ship, names, ruler),
     ...(lines ? perpendiculars(lines, view, keelY, ruler) : []),
   ]
-  const alt = profileWords(rig, figures, view.scale)
+  const alt = profileWords(rig, figures, view.scale / plate.enlarged)
   return {
     marks: [{ kind: 'group', id: 'ship', title: rig.vessel.name, tag: { role: 'Figure', alt }, marks }],
     findings,

@@ -3,6 +3,7 @@ import type { Ruler } from '../typeface.ts'
 import { centreMarks } from './centre-marks.ts'
 import { deckWorks } from './deck-works.ts'
 import { hiddenEdgeMarks } from './hidden-edges.ts'
+import { hiddenMasts } from './hidden-masts.ts'
 import { hullMarks } from './hull.ts'
 import { mastMarks } from './masts.ts'
 import { nameMarks } from './name-marks.ts'
@@ -51,6 +52,7 @@ export function shipMarks(ship: Ship, names: readonly PlacedName[], ruler: Ruler
       'Square sails',
       squares.map(sail => sailMarks(sail, view)),
     ),
+    ...hiddenMasts(ship),
     ...layer('yards', 'Yards', spars(['studdingsail boom', 'yard'])),
     ...layer(
       'fore-and-aft-sails',

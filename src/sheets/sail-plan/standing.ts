@@ -48,9 +48,12 @@ export function ratlines(lines: readonly StandingLine[], { at }: View): readonly
   const count = Math.max(0, Math.min(80, Math.floor((high - low) / ratlineStep)))
   const xAt = ({ from, to }: StandingLine, z: number) =>
     to.x + ((from.x - to.x) * (z - to.z)) / (from.z - to.z)
-  return Array.from({ length: count + 1 }, (_, i) => low + i * ratlineStep).map(z =>
-    run([at(xAt(first, z), z), at(xAt(last, z), z)], { ink: ink.faint, width: weight.a }),
-  )
+  return Array.from({ length: count + 1 }, (_, i) => low + i * ratlineStep).map(z => ({
+    kind: 'line',
+    detail: 'ratline',
+    points: [at(xAt(first, z), z), at(xAt(last, z), z)],
+    pen: { ink: ink.faint, width: weight.a },
+  }))
 }
 
 /** Deadeyes at the lower ends of shrouds and backstays, and under them channel and chain plates, by rule. */
