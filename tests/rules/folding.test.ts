@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { compiledText, exampleText } from '../support/compiled.ts'
+import { mended } from '../../src/findings/index.ts'
+import { compiledText, exampleRigs, exampleText } from '../support/compiled.ts'
 import { check } from './check.ts'
 
 const jib = `bring in standard gear
@@ -165,4 +166,41 @@ sails
       without downhaul
       halyard answered by the weight of the sail
 `))
+})
+
+describe('a text that breaks off', () => {
+  const shares = [0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9]
+
+  it.each(exampleRigs)('is told of in a few findings: %s', { timeout: 60_000 }, rig => {
+    const lines = exampleText(rig).split('\n')
+    for (const share of shares) {
+      const cut = lines.slice(0, Math.floor(lines.length * share)).join('\n')
+      const found = compiledText(cut, `${rig}.rig`).findings.filter(({ severity }) => severity !== 'note')
+      expect(found.map(({ message }) => message).slice(6), `${share} of ${rig}`).toEqual([])
+    }
+  })
+
+  it('and the horses that it names are one want', () => {
+    const text = exampleText('ketch-bracken-loom')
+    const half = text.slice(0, text.indexOf('\ndeck\n'))
+    const names = compiledText(half).findings.filter(({ rule }) => rule === 'name/unknown')
+    expect(names.map(({ message }) => message)).toEqual([
+      'The text has no page of the deck, and lines run on horses there.',
+    ])
+  })
+})
+
+it('a name that stands for nothing is missed once, and mended wherever it is spoken', () => {
+  const sails = `stays
+  jib stay
+
+sails
+  jib, headsail on jib sta
+  spitfire jib, headsail on jib sta
+`
+  const { findings } = compiledText(sails)
+  expect(findings.map(({ message }) => message)).toEqual(['There is no stay, spar or mast "jib sta".'])
+  expect(mended([{ name: 'test.rig', text: sails }], findings).sources[0]?.text).toBe(
+    sails.replaceAll('jib sta\n', 'jib stay\n'),
+  )
 })

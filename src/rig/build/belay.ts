@@ -7,7 +7,7 @@ import { byPair, type Hung } from './hung.ts'
 import { type Leave, leavesOf } from './leave.ts'
 import { renamed, swap } from './like.ts'
 import { type LineNames, withoutSide } from './line-names.ts'
-import { capitalised, finding, type Say, unknownName } from './say.ts'
+import { capitalised, finding, listed, type Say, unknownName } from './say.ts'
 
 /** Who sits where: rails with their places filled, and the place of each belayed line. */
 export interface Belayed {
@@ -43,6 +43,8 @@ interface Deck {
   readonly sittings: Map<string, Sitting>
   readonly of: Map<string, Seat>
   readonly leaves: Belayed['leaves'][number][]
+  /** Names on these pages that are no line's. */
+  readonly strangers: Stranger[]
   readonly say: Say
 }
 
@@ -57,7 +59,7 @@ export function belayAll(
   const pairs = byPair(hung)
   const deck: Deck = {
     ...{ rails, hung: pairs, names, lifted, say },
-    ...{ sittings: new Map(), of: new Map(), leaves: [] },
+    ...{ sittings: new Map(), of: new Map(), leaves: [], strangers: [] },
   }
   const said = new Map<string, Page>()
   const asMeant = railsAsMeant(pages, rails, say)
@@ -70,6 +72,7 @@ export function belayAll(
     if (page.kind === 'belay') belayOne(deck, page)
   }
   for (const line of hung) judgeShift(deck, line)
+  for (const one of strangersTold(deck.strangers)) say(one)
   return { rails: rails.map(rail => filled(rail, deck.sittings)), of: deck.of, leaves: deck.leaves }
 }
 
@@ -318,10 +321,13 @@ function seat(
   const found = deck.names.find(name, rail?.name)
   if (!found) {
     if (deck.names.isExcused(name, rail?.name)) return
-    deck.say(
-      leftOut(deck, name, rail?.name) ??
-        unknownName('line', name, deck.names.offers(rail?.name), nearestLines(deck, name, rail?.name)),
-    )
+    const left = leftOut(deck, name, rail?.name)
+    if (left) deck.say(left)
+    else
+      deck.strangers.push({
+        name,
+        told: unknownName('line', name, deck.names.offers(rail?.name), nearestLines(deck, name, rail?.name)),
+      })
     return
   }
   if (found.shadows) {
@@ -363,6 +369,32 @@ function seat(
     const seated = isPair && side ? lines.filter(line => line.side === side) : lines
     for (const line of seated) belayLine(deck, line, on, place, name)
   }
+}
+
+interface Stranger {
+  readonly name: Name
+  readonly told: Finding
+}
+
+/** So many names are slips of the pen; of more, the sails whose lines they are were not written or not understood. */
+const slips = 3
+
+/** Names that are no line's, each by itself or, where they are many that no slip explains, as one. */
+function strangersTold(strangers: readonly Stranger[]): readonly Finding[] {
+  const unsure = new Map(strangers.filter(({ told }) => !told.fix).map(one => [nameKey(one.name.words), one]))
+  const [first, ...others] = unsure.values()
+  if (!first || unsure.size <= slips) return strangers.map(({ told }) => told)
+  const names = others.map(({ name }) => `"${name.words}"`)
+  return [
+    ...strangers.flatMap(({ told }) => (told.fix ? [told] : [])),
+    {
+      ...first.told,
+      message: `${first.told.message} Nor are there ${names.length} others that are belayed: ${listed(names)}.`,
+      remedy: 'Write the sails whose lines they are, and hang their gear on them; or mend the names.',
+      related: others.map(({ name }) => ({ at: name.span, message: 'and here' })),
+      explains: [...unsure.values()].flatMap(({ told }) => told.explains ?? []),
+    },
+  ]
 }
 
 const onlySide = ({ lie }: Rail): Side | undefined =>

@@ -39,21 +39,40 @@ import { buildVessel } from './vessel.ts'
  */
 export function buildRig(pages: readonly Page[], sources: readonly Source[]): Found<Rig> {
   const findings: Finding[] = []
-  // What is copied by "like" would be told again, of the copy, at the same place.
   const told = new Map<string, number>()
   const say: Say = one => {
-    const key = `${one.rule} ${one.at.source} ${one.at.start} ${one.at.end}`
-    const before = findings[told.get(key) ?? -1]
-    if (before)
-      findings[told.get(key) ?? -1] = {
-        ...before,
-        explains: [...(before.explains ?? []), ...(one.explains ?? [])],
-      }
-    else told.set(key, findings.push(one) - 1)
+    // What is copied by "like" would be told again, of the copy, at the same place.
+    const place = `${one.rule} ${one.at.source} ${one.at.start} ${one.at.end}`
+    // A name that stands for nothing is missed once, wherever it is spoken.
+    const missed = one.rule === 'name/unknown' ? one.message : place
+    const index = told.get(place) ?? told.get(missed)
+    const before = index === undefined ? undefined : findings[index]
+    if (!before || index === undefined) {
+      const at = findings.push(one) - 1
+      for (const key of [place, missed]) told.set(key, at)
+      return
+    }
+    findings[index] = told.has(place) ? withWhatFollows(before, one) : missedAgain(before, one)
+    told.set(place, index)
   }
   judgeClauses(pages, say)
   judgeEditions(pages, say)
   return { value: assemble(pages, sources, say), findings }
+}
+
+const withWhatFollows = (before: Finding, { explains = [] }: Finding): Finding => ({
+  ...before,
+  explains: [...(before.explains ?? []), ...explains],
+})
+
+/** The same name once more: its place beside the first and, where it is sure how to read it, mended with it. */
+function missedAgain(before: Finding, one: Finding): Finding {
+  const { fix } = before
+  return {
+    ...withWhatFollows(before, one),
+    related: [...before.related, { at: one.at, message: 'and here' }, ...one.related],
+    ...(fix && one.fix ? { fix: { ...fix, edits: [...fix.edits, ...one.fix.edits] } } : {}),
+  }
 }
 
 function assemble(pages: readonly Page[], sources: readonly Source[], say: Say): Rig {

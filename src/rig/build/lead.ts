@@ -5,7 +5,7 @@ import type { BelayingPoint } from '../rail.ts'
 import type { Hung } from './hung.ts'
 import type { Kit } from './kit.ts'
 import { type Ground, locate, type Thing } from './place.ts'
-import { type Surroundings, shipThings, thingsOf } from './thing.ts'
+import { type FindThing, type Surroundings, shipThings, thingsOf } from './thing.ts'
 
 /** Blocks placed from other blocks deeper than this are taken for a loop. */
 const deepest = 16
@@ -18,7 +18,7 @@ export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, 
   const onSpar = hung.line.deed?.on && nameKey(hung.line.deed.on.words)
   const thing = (key: string): Figure<Thing> | undefined => {
     if (key === 'horse')
-      return horse ? anyThing(nameKey(horse.words), outward) : unknown('its horse is to be given')
+      return horse ? horseThing(anyThing, horse.words, outward) : unknown('its horse is to be given')
     const block = hung.hanging?.kit.blocks.get(key) ?? looseBlocks(hung)?.get(key)
     if (block) {
       if (!block.place) return unknown(`the place of the ${block.name.words} is to be given`)
@@ -34,6 +34,10 @@ export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, 
   }
   return { outward, thing }
 }
+
+/** That there is no such horse is told where the line is said to run on it. */
+const horseThing = (anyThing: FindThing, words: string, outward: number): Figure<Thing> =>
+  anyThing(nameKey(words), outward) ?? unknown(`there is no ${words} on deck`)
 
 /** The horse that a gear's sheet slides on: its other lines may name it too. */
 const horseOf = (kit: Kit | undefined) => [...(kit?.lines.values() ?? [])].find(line => line.horse)?.horse

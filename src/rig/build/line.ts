@@ -90,12 +90,20 @@ function belayingPoint(
   return place && { rail: code, number, pin: place.pin, side: place.side, at: place.at }
 }
 
-function horseOf({ line: { horse } }: Hung, { around, say }: Finishing): string | undefined {
+function horseOf({ line: { horse }, hanging }: Hung, { around, say }: Finishing): string | undefined {
   if (!horse) return undefined
   const key = nameKey(horse.words)
   if (around.deck.has(key)) return key
-  say(unknownName('thing on deck', horse, around.deck.keys()))
+  const unknown = unknownName('thing on deck', horse, around.deck.keys(), hanging ? [hanging.host.name] : [])
+  say(around.deck.size > 0 ? unknown : { ...unknown, ...withoutDeck })
   return undefined
+}
+
+/** Told once, however many horses are named. */
+const withoutDeck = {
+  message: 'The text has no page of the deck, and lines run on horses there.',
+  remedy:
+    'Declare each on a page "deck", as in "main horse, horse from 14.76 m to 14.84 m aft, 2.20 m each side, top 2.10 m up".',
 }
 
 function hostOf({ hanging }: Hung): Line['host'] {

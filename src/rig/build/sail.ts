@@ -236,7 +236,7 @@ function studdingsail(entry: Statement, name: Name, around: Surroundings, say: S
 function thereOf(entry: Statement, name: Name, around: Surroundings, say: Say): readonly string[] {
   const on = (clause(entry, 'on')?.names ?? []).filter(one => {
     const there = isThere(one, around)
-    if (!there) say(unknownName('stay, spar or mast', one, bearerNames(around)))
+    if (!there) say(unknownName('stay, spar or mast', one, bearerNames(around), [nameKey(name.words)]))
     return there
   })
   if (!clause(entry, 'on')) say(noSpar(name, undefined, 'stay or spar', around))

@@ -1,3 +1,4 @@
+import { unfinished } from '../many-as-one.ts'
 import type { Rule } from '../rule.ts'
 import { outside, setRange, shownShare } from './range.ts'
 
@@ -8,7 +9,8 @@ export const leadOutOfRange: Rule = {
   judges: 'vessels',
   *judge({ rig, figures: { lead } }) {
     const share = lead.known ? outside(lead.value, setRange) : undefined
-    if (share === undefined) return
+    const isWhole = rig.masts.every(mast => rig.sails.some(sail => sail.mast === mast.name))
+    if (share === undefined || !isWhole) return
     const isAbaft = share < 0
     const isLittle = share < setRange.low
     yield {
@@ -22,6 +24,7 @@ export const leadOutOfRange: Rule = {
       remedy:
         'Check the lateral centre and the places of the sails; then see which sail she should do without.',
       about: [rig.vessel.name],
+      follows: [unfinished],
     }
   },
 }

@@ -1,4 +1,5 @@
 import { balanceOf } from '../../reckon/index.ts'
+import { unfinished } from '../many-as-one.ts'
 import { listed } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 import { outside, settingRange, shownShare } from './range.ts'
@@ -31,6 +32,7 @@ export const leadWhileSetting: Rule = {
       aboard: 'She falls off or comes up by herself until more sail is set.',
       remedy: 'Set sail at both ends of her by turns.',
       about: astray.map(({ name }) => name),
+      follows: [unfinished],
     }
   },
 }

@@ -1,7 +1,8 @@
 import type { BelayingPoint, Line, Rig } from '../../rig/index.ts'
 import { mirrored, placeAcross } from '../across.ts'
 import { freePinsNear } from '../free-pins.ts'
-import { aboutLine, listed, pairSubject, placeName, sentence, subject } from '../naming.ts'
+import { manyAsOne, unfinished } from '../many-as-one.ts'
+import { aboutLine, pairSubject, placeName, sentence, subject } from '../naming.ts'
 import { fellowOf } from '../pairs.ts'
 import type { Draft, Rule } from '../rule.ts'
 import { whereHung } from '../where.ts'
@@ -28,30 +29,14 @@ export const noPlace: Rule = {
       if (line) yield orphan(rig, line, orphans, neighbours)
     }
   },
-  together: (drafts, { rig }) => (drafts.length > slips ? [unfinished(drafts, rig)] : drafts),
-}
-
-// Beyond so many no line was forgotten: the belaying is still to be written, or half of the text is lost.
-const slips = 12
-
-/** Of so many the rest is named: a small craft's whole list. */
-const mostNamed = 30
-
-/** One finding for many orphans, at the first of them. */
-function unfinished(drafts: readonly Draft[], rig: Rig): Draft {
-  const [first] = drafts as [Draft]
-  const lines = drafts.flatMap(draft => draft.explains ?? [])
-  const others = lines.slice(first.explains?.length ?? 0)
-  const names = [...new Set(others.map(address => rig.lineAt.get(address)?.words ?? address))]
-  const more = names.length > mostNamed ? `${names.slice(0, mostNamed).join(', ')} ...` : `${listed(names)}.`
-  return {
-    at: first.at,
-    message: `${first.message} Nor are ${others.length} other lines: ${more}`,
-    aboard,
-    remedy: 'Give each a place on a page "belay on ...", or say "belay ... to ...".',
-    about: drafts.flatMap(draft => draft.about),
-    explains: lines,
-  }
+  // Beyond so many no line was forgotten: the belaying is still to be written, or half of the text is lost.
+  together: (drafts, { rig }) =>
+    manyAsOne(drafts, {
+      slips: 4,
+      nameOf: ({ explains: [address = ''] = [] }) => rig.lineAt.get(address)?.words ?? address,
+      nor: others => `Nor are ${others.flatMap(({ explains = [] }) => explains).length} other lines`,
+      remedy: 'Give each a place on a page "belay on ...", or say "belay ... to ...".',
+    }),
 }
 
 /** For each sail and spar, where one of its lines is belayed: others of its gear belong near by. */
@@ -106,6 +91,6 @@ function withoutRails(rig: Rig): Draft {
     aboard,
     remedy: 'List the rails and their pins on a page "rails", and what sits on them on pages "belay on ...".',
     about: rig.lines.flatMap(aboutLine),
-    explains: rig.lines.map(line => line.address),
+    explains: [...rig.lines.map(line => line.address), unfinished],
   }
 }

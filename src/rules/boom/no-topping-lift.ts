@@ -1,6 +1,7 @@
 import { topsBoom } from '../deeds.ts'
 import { gearOf } from '../gear.ts'
-import { sentence } from '../naming.ts'
+import { manyAsOne, unfinished } from '../many-as-one.ts'
+import { inWords, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 
 /** A boom with neither topping lift nor lazy jack. */
@@ -21,8 +22,14 @@ export const noToppingLift: Rule = {
         aboard: 'When its sail comes down the boom falls on the deck, or on whoever stands at the wheel.',
         remedy: 'Give its sail a pair that "tops boom against every sheet".',
         about: [spar.name, ...sails],
-        follows: [spar.name, ...sails],
+        follows: [spar.name, ...sails, ...(gear.ofSpar(spar).length === 0 ? [unfinished] : [])],
       }
     }
   },
+  together: drafts =>
+    manyAsOne(drafts, {
+      slips: 2,
+      nameOf: ({ about: [boom = ''] }) => boom,
+      nor: others => `Nor have ${inWords(others.length)} others`,
+    }),
 }

@@ -31,7 +31,7 @@ function idle(rig: Rig, { at, first, others }: HungAlike): Draft {
     about: lines.flatMap(aboutLine),
     // The want of a halyard, a sheet or a clewline on its sail may be no more than this line's.
     explains: lines.flatMap(line => [line.address, line.pairKey, ...(line.host ? [line.host.name] : [])]),
-    follows: lines.map(line => line.address),
+    follows: lines.flatMap(({ address, host }) => (host ? [address, host.name] : [address])),
   }
 }
 

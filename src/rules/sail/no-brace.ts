@@ -1,6 +1,7 @@
 import { swingsYard } from '../deeds.ts'
 import { gearOf, squareYardsOf } from '../gear.ts'
-import { sentence } from '../naming.ts'
+import { manyAsOne } from '../many-as-one.ts'
+import { inWords, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 
 /** A square yard that nothing swings. */
@@ -23,4 +24,10 @@ export const noBrace: Rule = {
       }
     }
   },
+  together: drafts =>
+    manyAsOne(drafts, {
+      slips: 2,
+      nameOf: ({ about: [yard = ''] }) => yard,
+      nor: others => `Nor have ${inWords(others.length)} other yards`,
+    }),
 }
