@@ -70,8 +70,9 @@ cpSync('src/rules', join(folder, 'rules'), {
   recursive: true,
   filter: path => !path.endsWith('.ts'),
 })
-// What `reckon --format json` promises.
-cpSync('src/press/figures/reckon.schema.json', join(folder, 'schema', 'reckon.json'))
+// What `reckon --format json` and `find --format json` promise.
+for (const verb of ['reckon', 'find'])
+  cpSync(`src/press/figures/${verb}.schema.json`, join(folder, 'schema', `${verb}.json`))
 
 // Compiled by a run of the command, so that all that a check needs is in it.
 const keeper = fileURLToPath(new URL('keep-compiled.mjs', import.meta.url))

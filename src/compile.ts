@@ -19,13 +19,16 @@ export interface Compiled {
  * `files` for the texts that the entry brings in, and touches nothing else in the world.
  */
 export function compile(files: Files, entry: Source, entryPath?: string): Found<Compiled> {
-  const gathered = gather(files, entry, entryPath)
-  const { pages, sources } = gathered.value
-  const built = buildRig(pages, sources)
-  const rig = built.value
+  const { value: rig, findings: before } = readRig(files, entry, entryPath)
   const figures = reckon(rig)
   const evolutions = evolve(rig)
-  const before = [...gathered.findings, ...built.findings]
-  const findings = inFileOrder(judge({ rig, figures, evolutions }, before), sources)
+  const findings = inFileOrder(judge({ rig, figures, evolutions }, before), rig.sources)
   return { value: { rig, figures, evolutions }, findings }
+}
+
+/** The rig alone that a text declares, with what was found until there: enough to look a line up. */
+export function readRig(files: Files, entry: Source, entryPath?: string): Found<Rig> {
+  const gathered = gather(files, entry, entryPath)
+  const built = buildRig(gathered.value.pages, gathered.value.sources)
+  return { value: built.value, findings: [...gathered.findings, ...built.findings] }
 }

@@ -3,6 +3,7 @@ import { join } from 'node:path'
 import { Command, CommanderError, Option } from 'commander'
 import type { PaperKind } from '../sheets/papers.ts'
 import { inWords, isComplaint } from './complaint.ts'
+import type { FindOptions } from './find.ts'
 import { home } from './home.ts'
 import type { CheckOptions, FairOptions, PaperOptions } from './options.ts'
 import type { ReckonOptions } from './reckon.ts'
@@ -84,6 +85,7 @@ function program(): Command {
         process.exitCode = await makePapers(files, new Set(kinds), options, version())
       })
   }
+  findCommand(crosstree)
   reckonCommand(crosstree)
   crosstree
     .command('stores')
@@ -123,6 +125,24 @@ function program(): Command {
       process.stdout.write(rule === undefined ? explainAll() : explainRule(rule))
     })
   return crosstree
+}
+
+/** `find FILE WORDS`. It stands in one script with `check`, so that it starts as fast. */
+function findCommand(crosstree: Command): void {
+  crosstree
+    .command('find')
+    .description('tell where a line is, what it does and what is eased with it, by any of its names')
+    .argument('<file>', 'a rig file, or - for standard input')
+    .argument(
+      '<words...>',
+      'a name or part of one, a short form, a nickname, a word of another language, a pin',
+    )
+    .addOption(new Option('--format <form>', 'how it is told').choices(['plain', 'json']).default('plain'))
+    .option('--name <name>', 'what to call standard input', 'standard-input.rig')
+    .action(async (file: string, words: string[], options: FindOptions) => {
+      const { find } = await import('./find.ts')
+      process.exitCode = find(file, words, options, version())
+    })
 }
 
 /** `reckon FILE`, and what may be reckoned by hand. */

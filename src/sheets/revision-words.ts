@@ -1,4 +1,4 @@
-import type { Revision, Vessel } from '../rig/index.ts'
+import type { Day, Vessel } from '../rig/index.ts'
 import { unsoundWords as unsoundTitle } from './cartouche.ts'
 import type { Imprint } from './imprint.ts'
 
@@ -24,8 +24,7 @@ export function revisionWords({ revision }: Vessel): string | undefined {
 }
 
 /** '25 November 2026': the date of an edition. */
-export const dateWords = ({ day, month, year }: Revision): string =>
-  `${day} ${months[month - 1] ?? ''} ${year}`
+export const dateWords = ({ day, month, year }: Day): string => `${day} ${months[month - 1] ?? ''} ${year}`
 
 /** 'from a rig with 3 errors': stands in place of the digest on a sheet of an unsound rig; undefined on a sound one. */
 export function unsoundWords({ errors }: Imprint): string | undefined {

@@ -26,7 +26,8 @@ describe('help and version', () => {
   it('prints help, and its version', () => {
     const help = run(cli, ['--help'])
     expect(help.code).toBe(0)
-    for (const verb of ['check', 'draw', 'chart', 'book', 'all', 'explain']) expect(help.out).toContain(verb)
+    for (const verb of ['check', 'find', 'draw', 'chart', 'book', 'all', 'explain'])
+      expect(help.out).toContain(verb)
     const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'))
     expect(run(cli, ['--version'])).toEqual({ code: 0, out: `${version}\n`, err: '' })
   })
@@ -43,6 +44,35 @@ describe('help and version', () => {
       expect(ran.code, args.join(' ')).toBe(2)
       expect(ran.err).not.toMatch(/\n\s+at /)
     }
+  })
+})
+
+describe('find', () => {
+  const tern = [
+    ...['edition 1', 'vessel Tern', 'masts', '  fore mast', 'lines', '  signal halyard single, 8 mm manila'],
+    ...[
+      '    nicknamed "the monkey"',
+      '    hoists signals on fore mast',
+      '    answered by the weight of the flag',
+    ],
+    ...['rails', '  fore rail, 3 pins, marked FR', 'belay on fore rail', '  2 signal halyard', ''],
+  ].join('\n')
+
+  it('tells a line by a nickname, as text and as JSON', () => {
+    const ran = run(cli, ['find', '-', 'the', 'monkey'], { input: tern })
+    expect(ran).toMatchObject({ code: 0, err: '' })
+    expect(ran.out).toContain('fore rail, pin 2')
+    const json = JSON.parse(run(cli, ['find', '-', '--format', 'json', 'FR 2'], { input: tern }).out)
+    expect(json.lines.map(({ name }: { name: string }) => name)).toEqual(['signal halyard'])
+  })
+
+  it('answers with 2 and near names where nothing is called so, and with 1 where the text has errors', () => {
+    expect(run(cli, ['find', '-', 'capstan'], { input: tern })).toMatchObject({ code: 2, out: '' })
+    expect(run(cli, ['find', '-', 'signl halyrdd x'], { input: tern }).err).toMatch(/Nearest: signal halyard/)
+    const unsound = run(cli, ['find', '-', 'monkey'], { input: `${tern}masst\n` })
+    expect(unsound.code).toBe(1)
+    expect(unsound.out).toContain('Signal halyard')
+    expect(unsound.err).toContain('masst')
   })
 })
 

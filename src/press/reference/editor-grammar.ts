@@ -23,6 +23,7 @@ export function editorGrammar(): unknown {
         name: 'constant.numeric.crosstree',
         match: `${wordStart}-?(?:${number})(?:\\s*(?:${either(unitSpellings)})(?![\\p{L}\\p{N}]))?`,
       },
+      { name: 'keyword.other.crosstree', match: `${wordStart}allow(?=\\s+[^\\s,/]+/[^\\s,/]+)` },
       { name: 'keyword.other.crosstree', match: `${wordStart}(?:${either(smallWords)})${wordEnd}` },
       { name: 'support.constant.crosstree', match: `${wordStart}(?:${either(placedWords)})${wordEnd}` },
       { name: 'punctuation.separator.crosstree', match: ',' },

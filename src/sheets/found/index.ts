@@ -1,0 +1,2 @@
+export { foundRecord } from './record.ts'
+export { foundTables } from './tables.ts'
