@@ -23,6 +23,7 @@ interface Reader {
 /** The kinds of token, by their numbers, that a part of the grammar can begin with; `nothing` is one of them if it may be empty. */
 type Beginning = ReadonlySet<number>
 const nothing = 0
+const said = (beginning: Beginning): Beginning => new Set([...beginning].filter(kind => kind !== nothing))
 
 /** A way to choose, and what it looks for: of a choice each way's beginning, of what may be left out its own. */
 type Choosing = ((this: Reader, alternatives?: readonly Alternative[]) => unknown) & {
@@ -46,51 +47,32 @@ export function oneTokenAhead(): ILookaheadStrategy {
       wayIn(() => choiceIn(rule, 'Alternation', prodOccurrence).definition.map(way => beginningOf([way]))),
     buildLookaheadForOptional: ({ rule, prodOccurrence, prodType }) =>
       whether(() => [
-        beginningOf(choiceIn(rule, prodType as keyof typeof choices, prodOccurrence).definition),
+        said(beginningOf(choiceIn(rule, prodType as keyof typeof choices, prodOccurrence).definition)),
       ]),
   } as ILookaheadStrategy
 }
 
-/** What is looked for at the choices of a grammar, by their numbers in the parser: numbers of kinds of token. */
-export interface Lookahead {
-  /** Of each way of a choice. */
-  readonly ways: readonly (readonly [number, readonly (readonly number[])[]])[]
-  /** Of what may be left out or said again. */
-  readonly parts: readonly (readonly [number, readonly (readonly number[])[]])[]
-}
-
-/** Chevrotain's number of a choice holds in these bits whether it is one between ways. */
-const ofKind = 0xf00
-const ofWays = 0x100
+/** What is looked for at the choices of a grammar, by their numbers in the parser: for each way the kinds of token it can begin with. */
+export type Lookahead = readonly (readonly [number, readonly (readonly number[])[]])[]
 
 /** What the functions of a parser look for, to be kept. */
-export function kept(functions: ReadonlyMap<number, unknown>): Lookahead {
-  const all = [...(functions as ReadonlyMap<number, Choosing>)].map(
+export const kept = (functions: ReadonlyMap<number, unknown>): Lookahead =>
+  [...(functions as ReadonlyMap<number, Choosing>)].map(
     ([number, { beginnings }]) => [number, beginnings().map(kinds => [...kinds])] as const,
   )
-  return {
-    ways: all.filter(([number]) => (number & ofKind) === ofWays),
-    parts: all.filter(([number]) => (number & ofKind) !== ofWays),
-  }
-}
 
-/** Functions for a parser from what was kept of another. */
-export function functionsOf({ ways, parts }: Lookahead): readonly (readonly [number, Choosing])[] {
-  const sets = (kinds: readonly (readonly number[])[]) => () => kinds.map(one => new Set(one))
-  return [
-    ...ways.map(([number, kinds]) => [number, wayIn(sets(kinds))] as const),
-    ...parts.map(([number, kinds]) => [number, whether(sets(kinds))] as const),
-  ]
-}
+/** Which of the ways a token of this kind can take: one that may be empty is open to all. */
+export const waysOpenTo = (kind: number, ways: Lookahead[number][1]): readonly number[] =>
+  [...ways.keys()].filter(index => ways[index]?.includes(kind) || ways[index]?.includes(nothing))
 
 /** Chooses the first way that is open to the next token and that nothing bars. */
 function wayIn(beginnings: () => readonly Beginning[]): Choosing {
-  let ways: readonly Beginning[] | undefined
-  const openTo: number[][] = []
+  let ways: Lookahead[number][1] | undefined
+  const openTo: (readonly number[])[] = []
   const choose = function (this: Reader, alternatives: readonly Alternative[] = []) {
     const kind = this.LA(1).tokenTypeIdx
-    ways ??= beginnings()
-    openTo[kind] ??= open(ways, kind)
+    ways ??= beginnings().map(kinds => [...kinds])
+    openTo[kind] ??= waysOpenTo(kind, ways)
     for (const index of openTo[kind]) if (alternatives[index]?.GATE?.call(this) !== false) return index
     return undefined
   }
@@ -106,10 +88,6 @@ function whether(beginnings: () => readonly Beginning[]): Choosing {
   }
   return Object.assign(choose, { beginnings })
 }
-
-/** Which of the ways a token of this kind can take: one that may be empty is open to all. */
-const open = (ways: readonly Beginning[], kind: number): number[] =>
-  [...ways.keys()].filter(index => ways[index]?.has(kind) || ways[index]?.has(nothing))
 
 /** Tells how a sequence of parts can begin, and remembers it of whole rules. */
 function beginnings(): (parts: readonly IProduction[]) => Beginning {

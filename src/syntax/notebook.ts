@@ -46,16 +46,15 @@ export function openPage(notebook: Notebook, kind: PageKind, span: Span): OpenPa
 /** Opens a statement in the innermost that is open. */
 export function openStatement(
   notebook: Notebook,
-  told: Pick<OpenStatement, 'kind' | 'name' | 'span'> & Partial<Pick<OpenStatement, 'added' | 'pins'>>,
+  {
+    kind,
+    name,
+    span,
+    added = false,
+    pins,
+  }: Pick<OpenStatement, 'kind' | 'name' | 'span'> & Partial<Pick<OpenStatement, 'added' | 'pins'>>,
 ): OpenStatement {
-  const statement: OpenStatement = {
-    added: false,
-    pins: undefined,
-    clauses: [],
-    block: [],
-    doubtful: false,
-    ...told,
-  }
+  const statement = { kind, name, clauses: [], block: [], added, pins, doubtful: false, span }
   notebook.open.at(-1)?.block.push(statement)
   notebook.open.push(statement)
   return statement

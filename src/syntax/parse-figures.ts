@@ -28,22 +28,27 @@ export abstract class FiguresParser extends PartsParser {
   /** Whatever begins with a number: what follows it tells which clause it is. */
   figured = this.RULE('figured', (): Clause => {
     const before = this.LA(0)
-    const first = this.OR([{ ALT: () => this.CONSUME(Measure) }, { ALT: () => this.CONSUME(Count) }])
-    const bare: Figured = { token: first, unit: undefined }
-    const told = this.OPTION({
-      GATE: () => this.LA(1).tokenType !== said.to || this.figureAhead(2),
-      DEF: () =>
-        this.OR2({
-          MAX_LOOKAHEAD: 1,
-          DEF: [
-            { ALT: () => this.SUBRULE(this.measureTail, { ARGS: [bare] }), IGNORE_AMBIGUITIES: true },
-            { ALT: () => this.SUBRULE(this.nameTail, { ARGS: [first] }) },
-            { ALT: () => this.SUBRULE(this.muster, { ARGS: [first] }) },
-          ],
-        }),
-    })
+    const first = this.OR(this.eachFigure)
+    const told = this.OPTION(this.tail)
     return this.ACTION(() => (this.LA(0) === first ? this.bareFigure(first, before) : told))
   })
+
+  private readonly eachFigure = this.anyOf(Measure, Count)
+  private readonly tail = {
+    GATE: () => this.LA(1).tokenType !== said.to || this.figureAhead(2),
+    DEF: () => this.OR2(this.tails),
+  }
+  private readonly tails = {
+    MAX_LOOKAHEAD: 1,
+    DEF: [
+      {
+        ALT: () => this.SUBRULE(this.measureTail, { ARGS: [{ token: this.LA(0), unit: undefined }] }),
+        IGNORE_AMBIGUITIES: true,
+      },
+      { ALT: () => this.SUBRULE(this.nameTail, { ARGS: [this.LA(0)] }) },
+      { ALT: () => this.SUBRULE(this.muster, { ARGS: [this.LA(0)] }) },
+    ],
+  }
 
   /** What may follow a measure: a direction, 'long', 'wide', 'thick', 'round', 'apart', 'each side', 'to ...', 'above ...'. */
   measureTail = this.RULE(

@@ -1,18 +1,12 @@
-import type { IOrAlt, IToken, OrMethodOpts, ParserMethod } from 'chevrotain'
+import type { IToken, ParserMethod } from 'chevrotain'
 import { emptyNotebook, type Notebook, type OpenPage, type OpenStatement, openStatement } from './notebook.ts'
 import { PhasesParser } from './parse-phases.ts'
 import { error, tokenSpan } from './said.ts'
 import { Comma, GoesOn, LineEnd, SetIn, SetOut } from './tokens.ts'
 import type * as tree from './tree.ts'
 
-/** The kinds of line that a block takes, tried in this order by their first word. */
-export type Lines = OrMethodOpts<void>
-
-/** Lines of a block, by their rules; where two may begin with one word, the first has it. */
-export const linesOf = (...rules: readonly (() => void)[]): Lines => ({
-  MAX_LOOKAHEAD: 1,
-  DEF: rules.map(rule => ({ ALT: rule, IGNORE_AMBIGUITIES: true }) satisfies IOrAlt<void>),
-})
+/** Reads the lines of a block, with its margins. */
+export type Lines = () => void
 
 /**
  * Lines and what is set in below them. A line is its clauses and a LineEnd, in one rule, so that reading goes on behind a
@@ -97,12 +91,13 @@ export abstract class LinesParser extends PhasesParser {
   })
 
   /** What is said on a line behind the name. Behind a comma a name tells the class: 'jib, headsail on jib stay'. */
-  restOfLine = this.RULE('restOfLine', () => {
+  restOfLine = this.RULE(
+    'restOfLine',
     this.breaths(() => {
       const clause = this.SUBRULE(this.class)
       this.ACTION(() => this.note(clause))
-    })
-  })
+    }),
+  )
 
   /** A line of clauses only. They belong to the statement above. */
   particular = this.RULE('particular', () => {
@@ -125,33 +120,46 @@ export abstract class LinesParser extends PhasesParser {
     })
   })
 
-  protected readonly particularLines = linesOf(
+  protected readonly particularLines: Lines = this.linesOf(
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.otherLine),
   )
 
-  // --- how lines and blocks are made up; these are no rules, but stand within them
+  // --- how lines and blocks are made up; these are no rules, but stand within them, and are made once for all readings
 
   /** Clauses, with or without a comma between, to the end of the line. `named` takes the name that may follow a comma. */
-  protected breaths(named: () => void): void {
-    this.MANY(() =>
-      this.OR([
-        {
-          ALT: () => {
-            this.CONSUME(Comma)
-            this.OPTION(() =>
-              this.OR2({
-                MAX_LOOKAHEAD: 1,
-                DEF: [{ ALT: () => this.SUBRULE(this.clause), IGNORE_AMBIGUITIES: true }, { ALT: named }],
-              }),
-            )
-          },
+  protected breaths(named: () => void): () => void {
+    const told = {
+      MAX_LOOKAHEAD: 1,
+      DEF: [{ ALT: () => this.SUBRULE(this.clause), IGNORE_AMBIGUITIES: true }, { ALT: named }],
+    }
+    const behindComma = () => this.OR2(told)
+    const ways = [
+      {
+        ALT: () => {
+          this.CONSUME(Comma)
+          this.OPTION(behindComma)
         },
-        { ALT: () => this.SUBRULE2(this.clause) },
-      ]),
-    )
-    this.CONSUME(LineEnd)
-    this.ACTION(() => this.endLine())
+      },
+      { ALT: () => this.SUBRULE2(this.clause) },
+    ]
+    const breath = () => this.OR(ways)
+    return () => {
+      this.MANY(breath)
+      this.CONSUME(LineEnd)
+      this.ACTION(() => this.endLine())
+    }
+  }
+
+  /** Lines of a block, by their rules, tried in this order; where two may begin with one word, the first has it. */
+  protected linesOf(...rules: readonly (() => void)[]): Lines {
+    const kinds = { MAX_LOOKAHEAD: 1, DEF: rules.map(ALT => ({ ALT, IGNORE_AMBIGUITIES: true })) }
+    const line = () => this.OR9(kinds)
+    return () => {
+      this.CONSUME9(SetIn)
+      this.MANY9(line)
+      this.CONSUME9(SetOut)
+    }
   }
 
   /** A statement: its name, what is said of it, and the lines set in below it. */
@@ -165,11 +173,7 @@ export abstract class LinesParser extends PhasesParser {
   }
 
   protected block(lines: Lines): void {
-    this.OPTION9(() => {
-      this.CONSUME9(SetIn)
-      this.MANY9(() => this.OR9(lines))
-      this.CONSUME9(SetOut)
-    })
+    this.OPTION9(lines)
   }
 
   // --- what is noted
@@ -198,10 +202,10 @@ export abstract class LinesParser extends PhasesParser {
   }
 
   /** Ends a corner or a fact at the comma before the name of the next. */
-  protected openNext(depth: number, kind: tree.StatementKind, name: tree.Name): void {
+  protected openNext(kind: tree.StatementKind, name: tree.Name): void {
     const last = this.onLine?.clauses.at(-1)?.span.end ?? this.onLine?.name?.span.end
     if (last !== undefined) this.endLineAt(last)
-    this.close(depth)
+    this.close(this.depth() - 1)
     this.open(kind, name)
   }
 
@@ -234,7 +238,8 @@ export abstract class LinesParser extends PhasesParser {
 
   private endLineAt(end: number): void {
     if (this.onLine === undefined) return
-    this.onLine.span = { ...this.onLine.span, end: Math.max(this.onLine.span.end, end) }
+    const { source, start, end: before } = this.onLine.span
+    this.onLine.span = { source, start, end: Math.max(before, end) }
     this.onLine = undefined
   }
 }

@@ -1,4 +1,4 @@
-import { EmbeddedActionsParser, type IToken, type TokenType } from 'chevrotain'
+import { EmbeddedActionsParser, type IOrAlt, type IToken, type TokenType } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import { type FigureRead, type UnitDimension, unitSpellings, unitsOffered } from '../measure/index.ts'
 import { nearest, type Source, type Span } from '../text/index.ts'
@@ -42,29 +42,26 @@ export abstract class PartsParser extends EmbeddedActionsParser {
     })
   }
 
-  name = this.RULE(
-    'name',
-    () =>
-      this.OR([
-        { ALT: () => this.SUBRULE(this.spokenName) },
-        { ALT: () => this.quotedName(this.CONSUME(Quoted)) },
-        { ALT: () => this.quotedName(this.CONSUME(QuotedFirst)) },
-      ]),
-    part,
-  )
+  name = this.RULE('name', () => this.OR(this.waysOfName), part)
+
+  // What is read for nearly every word is made once, and not at every reading.
+  private readonly waysOfName = [
+    { ALT: () => this.SUBRULE(this.spokenName) },
+    { ALT: () => this.quotedName(this.CONSUME(Quoted)) },
+    { ALT: () => this.quotedName(this.CONSUME(QuotedFirst)) },
+  ]
 
   spokenName = this.RULE(
     'spokenName',
     () => {
       const first = this.CONSUME(Word)
-      let last = first
-      this.MANY(() => {
-        last = this.CONSUME2(Word)
-      })
-      return this.ACTION(() => this.nameOf(first, last))
+      this.MANY(this.oneMoreWord)
+      return this.ACTION(() => this.nameOf(first, this.LA(0)))
     },
     part,
   )
+
+  private readonly oneMoreWord = () => this.CONSUME2(Word)
 
   names = this.RULE(
     'names',
@@ -82,37 +79,22 @@ export abstract class PartsParser extends EmbeddedActionsParser {
   count = this.RULE('count', () => this.countOf(this.CONSUME(Count)), part)
 
   /** Any number where a measure is due; a word that follows a bare number stands where its unit should. */
-  measure = this.RULE(
-    'measure',
-    (): Figured =>
-      this.OR([
-        { ALT: () => ({ token: this.CONSUME(Measure), unit: undefined }) },
-        {
-          ALT: () => {
-            const token = this.CONSUME(Count)
-            const unit = this.OPTION(() => this.CONSUME(Word))
-            return { token, unit }
-          },
-        },
-      ]),
-    part,
-  )
+  measure = this.RULE('measure', (): Figured => this.OR(this.waysOfMeasure), part)
 
-  direction = this.RULE(
-    'direction',
-    () =>
-      this.OR([
-        { ALT: () => this.CONSUME(said.aft) },
-        { ALT: () => this.CONSUME(said.forward) },
-        { ALT: () => this.CONSUME(said.up) },
-        { ALT: () => this.CONSUME(said.below) },
-        { ALT: () => this.CONSUME(said.down) },
-        { ALT: () => this.CONSUME(said.out) },
-        { ALT: () => this.CONSUME(said.port) },
-        { ALT: () => this.CONSUME(said.starboard) },
-      ]),
-    part,
-  )
+  private readonly waysOfMeasure = [
+    { ALT: () => ({ token: this.CONSUME(Measure), unit: undefined }) },
+    {
+      ALT: () => {
+        const token = this.CONSUME(Count)
+        const unit = this.OPTION(() => this.CONSUME(Word))
+        return { token, unit }
+      },
+    },
+  ]
+
+  direction = this.RULE('direction', () => this.OR(this.eachDirection), part)
+
+  private readonly eachDirection = this.anyOf(...directions)
 
   step = this.RULE(
     'step',
@@ -144,56 +126,55 @@ export abstract class PartsParser extends EmbeddedActionsParser {
           },
         },
       ])
-      const abreast = this.OPTION(() => {
-        this.CONSUME(said.abreast)
-        return this.SUBRULE2(this.name)
-      })
+      const abreast = this.OPTION(this.abreast)
       return this.ACTION(() => this.placeOf(first, from, steps, abreast))
     },
     part,
   )
 
+  private readonly abreast = () => {
+    this.CONSUME(said.abreast)
+    return this.SUBRULE2(this.name)
+  }
+
   reference = this.RULE(
     'reference',
     () => {
       const first = this.LA(1)
-      const reach = this.OPTION(() => this.SUBRULE(this.reach))
+      const reach = this.OPTION(this.reachBefore)
       const name = this.SUBRULE(this.name)
-      const after = this.OPTION2(() => this.SUBRULE(this.reachAfter))
+      const after = this.OPTION2(this.reachBehind)
       return this.ACTION((): tree.Reference => ({ name, reach: reach ?? after, span: this.since(first) }))
     },
     part,
   )
 
+  private readonly reachBefore = () => this.SUBRULE(this.reach)
+  private readonly reachBehind = () => this.SUBRULE(this.reachAfter)
+
   reach = this.RULE(
     'reach',
     () => {
-      const token = this.OR([
-        { ALT: () => this.CONSUME(said.other) },
-        { ALT: () => this.CONSUME(said.every) },
-        { ALT: () => this.CONSUME(said.named) },
-        { ALT: () => this.CONSUME(said.weather) },
-        { ALT: () => this.CONSUME(said.lee) },
-        { ALT: () => this.CONSUME(said.port) },
-        { ALT: () => this.CONSUME(said.starboard) },
-      ])
+      const token = this.OR(this.eachReach)
       return this.ACTION(() => token.image.toLowerCase() as tree.Reference['reach'])
     },
     part,
   )
 
+  private readonly eachReach = this.anyOf(
+    ...[said.other, said.every, said.named, said.weather, said.lee, said.port, said.starboard],
+  )
+
   reachAfter = this.RULE(
     'reachAfter',
     () => {
-      const token = this.OR([
-        { ALT: () => this.CONSUME(said.above) },
-        { ALT: () => this.CONSUME(said.port) },
-        { ALT: () => this.CONSUME(said.starboard) },
-      ])
+      const token = this.OR(this.eachReachAfter)
       return this.ACTION(() => token.image.toLowerCase() as tree.Reference['reach'])
     },
     part,
   )
+
+  private readonly eachReachAfter = this.anyOf(said.above, said.port, said.starboard)
 
   words = this.RULE(
     'words',
@@ -203,6 +184,11 @@ export abstract class PartsParser extends EmbeddedActionsParser {
     },
     part,
   )
+
+  /** Ways of a choice between single words, made once for all readings. */
+  protected anyOf(...kinds: readonly TokenType[]): IOrAlt<IToken>[] {
+    return kinds.map(kind => ({ ALT: () => this.CONSUME(kind) }))
+  }
 
   // --- what the parts are made into
 
@@ -234,11 +220,8 @@ export abstract class PartsParser extends EmbeddedActionsParser {
   protected nameOf(first: IToken, last: IToken): tree.Name {
     const span = { source: this.source.name, start: first.startOffset, end: endOf(last) }
     const written = this.source.text.slice(span.start, span.end)
-    return {
-      words: first === last ? written : written.replace(/[^\p{L}\p{M}\p{N}'’_.\u2010\u2011-]+/gu, ' '),
-      quoted: false,
-      span,
-    }
+    const words = first === last || plainWords.test(written) ? written : written.replace(betweenWords, ' ')
+    return { words, quoted: false, span }
   }
 
   protected quotedName(token: IToken): tree.Name {
@@ -361,6 +344,10 @@ export abstract class PartsParser extends EmbeddedActionsParser {
     return false
   }
 }
+
+/** Words in a name as most are written, with one blank between. */
+const plainWords = /^[A-Za-z]+(?: [A-Za-z]+)*$/
+const betweenWords = /[^\p{L}\p{M}\p{N}'’_.\u2010\u2011-]+/gu
 
 /** The words that say which way. */
 export const directions: ReadonlySet<TokenType> = new Set([

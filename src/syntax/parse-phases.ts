@@ -27,29 +27,26 @@ export abstract class PhasesParser extends GearParser {
     })
   })
 
-  verb = this.RULE(
-    'verb',
-    () =>
-      this.OR([
-        { ALT: () => this.one('haul', this.CONSUME(said.haul)) },
-        { ALT: () => this.one('ease', this.CONSUME(said.ease)) },
-        { ALT: () => this.one('hold', this.CONSUME(said.hold)) },
-        { ALT: () => this.one('tend', this.CONSUME(said.tend)) },
-        {
-          ALT: () => {
-            this.CONSUME(said.let)
-            return this.one('let go', this.CONSUME(said.go))
-          },
-        },
-        {
-          ALT: () => {
-            this.CONSUME(said.stand)
-            return this.one('stand by', this.CONSUME(said.by))
-          },
-        },
-      ]),
-    part,
-  )
+  verb = this.RULE('verb', () => this.OR(this.eachVerb), part)
+
+  private readonly eachVerb = [
+    { ALT: () => this.one('haul', this.CONSUME(said.haul)) },
+    { ALT: () => this.one('ease', this.CONSUME(said.ease)) },
+    { ALT: () => this.one('hold', this.CONSUME(said.hold)) },
+    { ALT: () => this.one('tend', this.CONSUME(said.tend)) },
+    {
+      ALT: () => {
+        this.CONSUME(said.let)
+        return this.one('let go', this.CONSUME(said.go))
+      },
+    },
+    {
+      ALT: () => {
+        this.CONSUME(said.stand)
+        return this.one('stand by', this.CONSUME(said.by))
+      },
+    },
+  ]
 
   /** 'when' behind a comma: it belongs to the act before it. */
   when = this.RULE('when', () => {

@@ -1,6 +1,6 @@
 import type { IToken } from 'chevrotain'
 import { openStatement } from './notebook.ts'
-import { type Lines, LinesParser, linesOf } from './parse-lines.ts'
+import { type Lines, LinesParser } from './parse-lines.ts'
 import { tokenSpan } from './said.ts'
 import { Comma, GoesOn, LineEnd, QuotedFirst, said, ToOrder, Word } from './tokens.ts'
 import type * as tree from './tree.ts'
@@ -10,7 +10,7 @@ export abstract class StatementsParser extends LinesParser {
   // --- the vessel and her hull
 
   /** 'waterline 25.00 m, between perpendiculars 25.00 m'; 'stem head 2.30 m forward 5.75 m up'. */
-  fact = this.RULE('fact', () => this.several('fact'))
+  fact = this.RULE('fact', this.several('fact'))
 
   // --- masts, spars, stays
 
@@ -33,7 +33,7 @@ export abstract class StatementsParser extends LinesParser {
   /** 'lower mast to 14.00 m up, 320 mm thick'; 'crosstrees 1.45 m wide 21.60 m up'. */
   section = this.RULE('section', () => this.entry('section', this.particularLines))
 
-  private readonly mastLines: Lines = linesOf(
+  private readonly mastLines: Lines = this.linesOf(
     () => this.SUBRULE(this.mastTop),
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.section),
@@ -49,9 +49,9 @@ export abstract class StatementsParser extends LinesParser {
   sail = this.RULE('sail', () => this.entry('sail', this.sailLines))
 
   /** 'tack 2.53 m forward 4.39 m up, head 5.12 m aft 11.27 m up'; 'reef 1.83 m below head'. */
-  corner = this.RULE('corner', () => this.several('corner'))
+  corner = this.RULE('corner', this.several('corner'))
 
-  private readonly sailLines: Lines = linesOf(
+  private readonly sailLines: Lines = this.linesOf(
     () => this.SUBRULE(this.hang),
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.corner),
@@ -99,7 +99,7 @@ export abstract class StatementsParser extends LinesParser {
     this.ACTION(() => this.close(depth))
   })
 
-  protected readonly gearLines: Lines = linesOf(
+  protected readonly gearLines: Lines = this.linesOf(
     () => this.SUBRULE(this.sequence),
     () => this.SUBRULE(this.gearParticular),
     () => this.SUBRULE(this.addedLine),
@@ -107,7 +107,7 @@ export abstract class StatementsParser extends LinesParser {
     () => this.SUBRULE(this.line),
   )
 
-  private readonly lineLines: Lines = linesOf(
+  private readonly lineLines: Lines = this.linesOf(
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.sequence),
     () => this.SUBRULE(this.addedLine),
@@ -144,25 +144,26 @@ export abstract class StatementsParser extends LinesParser {
 
   /** The clauses of an order, to the end of the line. */
   restOfPhase = this.RULE('restOfPhase', () => {
-    this.MANY(() =>
-      this.OR([
-        {
-          ALT: () => {
-            this.CONSUME(Comma)
-            this.OPTION(() =>
-              this.OR2([
-                { ALT: () => this.SUBRULE(this.phaseClause) },
-                { ALT: () => this.SUBRULE(this.afterwards) },
-              ]),
-            )
-          },
-        },
-        { ALT: () => this.SUBRULE2(this.phaseClause) },
-      ]),
-    )
+    this.MANY(this.phaseBreath)
     this.CONSUME(LineEnd)
     this.ACTION(() => this.endLine())
   })
+
+  private readonly phaseBreath = () => this.OR(this.phaseBreaths)
+  private readonly phaseBreaths = [
+    {
+      ALT: () => {
+        this.CONSUME(Comma)
+        this.OPTION(this.behindPhaseComma)
+      },
+    },
+    { ALT: () => this.SUBRULE2(this.phaseClause) },
+  ]
+  private readonly behindPhaseComma = () => this.OR2(this.behindPhaseCommas)
+  private readonly behindPhaseCommas = [
+    { ALT: () => this.SUBRULE(this.phaseClause) },
+    { ALT: () => this.SUBRULE(this.afterwards) },
+  ]
 
   /** 'tend sheet, when running': a case that stands behind a comma belongs to the act before it. */
   afterwards = this.RULE('afterwards', () => {
@@ -188,14 +189,14 @@ export abstract class StatementsParser extends LinesParser {
     ],
   }
 
-  private readonly sequenceLines: Lines = linesOf(
+  private readonly sequenceLines: Lines = this.linesOf(
     () => this.SUBRULE(this.phase),
     () => this.SUBRULE(this.phaseParticular),
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.otherLine),
   )
 
-  private readonly phaseLines: Lines = linesOf(
+  private readonly phaseLines: Lines = this.linesOf(
     () => this.SUBRULE(this.phaseParticular),
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.otherLine),
@@ -203,22 +204,24 @@ export abstract class StatementsParser extends LinesParser {
 
   /** A line set in below an order, and anything set in below that. */
   phaseParticular = this.RULE('phaseParticular', () => {
-    this.OR([
-      {
-        ALT: () => {
-          this.CONSUME(GoesOn)
-          this.SUBRULE(this.restOfPhase)
-        },
-      },
-      {
-        ALT: () => {
-          this.SUBRULE(this.phaseClause)
-          this.SUBRULE2(this.restOfPhase)
-        },
-      },
-    ])
+    this.OR(this.phaseParticulars)
     this.block(this.phaseLines)
   })
+
+  private readonly phaseParticulars = [
+    {
+      ALT: () => {
+        this.CONSUME(GoesOn)
+        this.SUBRULE(this.restOfPhase)
+      },
+    },
+    {
+      ALT: () => {
+        this.SUBRULE(this.phaseClause)
+        this.SUBRULE2(this.restOfPhase)
+      },
+    },
+  ]
 
   // --- rails, pins, deck, stations, labels
 
@@ -293,15 +296,18 @@ export abstract class StatementsParser extends LinesParser {
   }
 
   /** Several statements on one line: behind a comma a name begins the next of them. */
-  private several(kind: 'corner' | 'fact'): void {
-    const depth = this.depth()
-    const name = this.SUBRULE9(this.name)
-    this.ACTION(() => this.open(kind, name))
-    this.breaths(() => {
+  private several(kind: 'corner' | 'fact'): () => void {
+    const breaths = this.breaths(() => {
       const next = this.SUBRULE(this.spokenName)
-      this.ACTION(() => this.openNext(depth, kind, next))
+      this.ACTION(() => this.openNext(kind, next))
     })
-    this.block(this.particularLines)
-    this.ACTION(() => this.close(depth))
+    return () => {
+      const depth = this.depth()
+      const name = this.SUBRULE9(this.name)
+      this.ACTION(() => this.open(kind, name))
+      breaths()
+      this.block(this.particularLines)
+      this.ACTION(() => this.close(depth))
+    }
   }
 }

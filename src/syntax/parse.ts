@@ -29,7 +29,7 @@ const whole = (): RigParser => (made.whole ??= new RigParser())
 /** What was kept of the grammar's analysis is enough for a sound text. */
 function read(source: Source, words: IToken[]): ReadPages {
   if (keptLookahead === undefined) return whole().read(source, words)
-  made.sound ??= soundReader(keptLookahead, whole)
+  made.sound ??= soundReader(keptLookahead)
   const reading = made.sound.read(source, words)
   return reading.stumbles.length === 0 ? reading : whole().read(source, words)
 }

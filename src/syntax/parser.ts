@@ -3,7 +3,7 @@ import type { Finding } from '../findings/index.ts'
 import type { Source } from '../text/index.ts'
 import type { Stumble } from './messages.ts'
 import { emptyNotebook, finish, openPage } from './notebook.ts'
-import { type Lines, linesOf } from './parse-lines.ts'
+import type { Lines } from './parse-lines.ts'
 import type { ParserOptions } from './parse-parts.ts'
 import { StatementsParser } from './parse-statements.ts'
 import { error, tokenSpan } from './said.ts'
@@ -244,13 +244,13 @@ export class RigParser extends StatementsParser {
 
   private readonly factLines = this.entries(() => this.SUBRULE(this.fact))
 
-  private readonly pinLines: Lines = linesOf(
+  private readonly pinLines: Lines = this.linesOf(
     () => this.SUBRULE(this.pins),
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.otherLine),
   )
 
-  private readonly successionLines: Lines = linesOf(
+  private readonly successionLines: Lines = this.linesOf(
     () => this.SUBRULE2(this.succession),
     () => this.SUBRULE(this.particular),
     () => this.SUBRULE(this.otherLine),
@@ -258,7 +258,7 @@ export class RigParser extends StatementsParser {
 
   /** The lines of a page: its entries, and whatever else may stand there by mistake. */
   private entries(entry: () => void): Lines {
-    return linesOf(
+    return this.linesOf(
       () => this.SUBRULE(this.particular),
       entry,
       () => this.SUBRULE(this.otherLine),

@@ -73,7 +73,7 @@ describe('looking ahead', () => {
 describe('a reader with the lookahead of another', () => {
   const whole = new RigParser()
   const kept: ReturnType<typeof lookaheadOf> = JSON.parse(JSON.stringify(lookaheadOf(whole)))
-  const sound = soundReader(kept, () => whole)
+  const sound = soundReader(kept)
   const read = (parser: RigParser, text: string) => {
     const source = { name: 'test.rig', text }
     return parser.read(source, setMargins(tellWords(lex(text), source, []), source, []))
