@@ -77,6 +77,10 @@ function program(): Command {
           .default('A4'),
       )
       .option('--language <name>', 'call sails and lines, and give orders, in this language of the rig')
+      .option(
+        '--nicknames',
+        'print what lines are called aboard beside their names, at pins and in the register',
+      )
       .option('--unsound', 'write papers from a rig with errors, marked so, into <folder>-unsound')
       .addOption(formatOption())
       .option('--name <name>', 'what to call standard input', 'standard-input.rig')

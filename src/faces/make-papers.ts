@@ -2,7 +2,7 @@ import { type Compiled, compile } from '../compile.ts'
 import { evolve } from '../evolve/index.ts'
 import { counted, type Found, inFileOrder } from '../findings/index.ts'
 import { several } from '../press/findings/index.ts'
-import { inLanguage } from '../rig/index.ts'
+import { inLanguage, withNicknames } from '../rig/index.ts'
 import type { PaperKind } from '../sheets/papers.ts'
 import { Complaint } from './complaint.ts'
 import { digestOf } from './digest.ts'
@@ -36,7 +36,7 @@ async function makeOne(
   const entry = readEntry(file, options.name)
   const compiled = compile(entry.files, entry.read.source, entry.path)
   const spoken = inLanguageAsked(compiled.value, options.language)
-  const { rig } = spoken.value
+  const rig = options.nicknames ? withNicknames(spoken.value.rig) : spoken.value.rig
   const before = [...entry.read.findings, ...compiled.findings, ...spoken.findings]
   const { errors } = counted(before)
   const stream = options.format === 'plain' ? process.stderr : process.stdout
@@ -57,7 +57,7 @@ async function makeOne(
   const folder = `${options.into ?? usual}${errors > 0 ? '-unsound' : ''}`
   const imprint = { digest: digestOf(rig.sources), from: `${entry.stem}.rig`, errors }
   const written = await writePapers(
-    spoken.value,
+    { ...spoken.value, rig },
     { kinds, paper: options.paper, style, folder, imprint },
     progress.show,
   )

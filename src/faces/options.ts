@@ -24,6 +24,7 @@ export interface PaperOptions {
   readonly into?: string
   readonly paper: 'A4' | 'Letter'
   readonly language?: string
+  readonly nicknames?: boolean
   readonly unsound?: boolean
   readonly format: Format
   readonly name: string

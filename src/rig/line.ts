@@ -26,6 +26,8 @@ export interface Line {
   readonly short: string | undefined
   /** What she is called by besides: aliases and the ship's own nicknames. */
   readonly nicknames: readonly string[]
+  /** Printed in quotation marks beside its name at its pin; undefined until nicknames are asked for. */
+  readonly aside: string | undefined
   /** The kind of line, in the kit's words without inner, outer and the like: 'buntline', 'throat halyard', 'boom guy'. */
   readonly kind: string
   readonly pair: boolean

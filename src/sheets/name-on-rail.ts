@@ -9,11 +9,15 @@ export function nameOnRail(line: Line, rail: Rail, rig: Rig): string {
   const sail = line.host?.kind === 'sail' ? rig.sailAt.get(line.host.name) : undefined
   const name =
     mastGoesWithoutSaying(line.mast, rail, rig) && !keepsItsWord(sail) ? line.labelOnMast : line.label
-  return withShift(name, line)
+  return atPin(name, line)
 }
 
-/** 'Lug halyard, weather': a line that is shifted at every tack is on this pin with the wind from its side only. */
-export const withShift = (name: string, { shifts }: Line): string => (shifts ? `${name}, ${shifts}` : name)
+/**
+ * A name as it stands at a pin: 'Lug halyard, weather', since a line that is shifted at every tack is on this pin with the
+ * wind from its side only; and what it is called aboard, where that is printed: 'Jib halyard “the Monkey”'.
+ */
+export const atPin = (name: string, { shifts, aside }: Line): string =>
+  `${shifts ? `${name}, ${shifts}` : name}${aside === undefined ? '' : ` “${aside}”`}`
 
 /** What the line is hung on as a heading over its pins: 'Upper topsail'; empty for a loose line. */
 export function hostOnRail(line: Line, rail: Rail, rig: Rig): string {

@@ -96,7 +96,7 @@ ease              Jib downhaul, fore rail, port, pin 8 (FR-P 8)
 hands             3
 rope              16 mm manila, whipped red
 rove              gun
-surveyed          worn, "chafed at the truck", 14 October 2026 by the bosun, due 1 April 2027
+surveyed          worn, “chafed at the truck”, 14 October 2026 by the bosun, due 1 April 2027
 address           jib.halyard
 `))
 

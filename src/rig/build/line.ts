@@ -47,6 +47,7 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     labelOnSail,
     short: line.short,
     nicknames: line.nicknames,
+    aside: undefined,
     kind: kindOf(hung.own),
     pair: line.pair,
     side: hung.side,

@@ -1,6 +1,7 @@
 import type { Line, Place } from '../../rig/index.ts'
 import { addressesOf, type PinAddress, placeAddress } from './address.ts'
 import type { Book } from './book.ts'
+import { lowered } from './order-names.ts'
 import { lineKey, orderKey } from './page-key.ts'
 import { inPairs, nameInBook } from './station-lines.ts'
 
@@ -23,22 +24,22 @@ export interface PinRow {
   readonly group: string
 }
 
-/** Every line a station has to do with, by name: its own, others' on its rails, others' of its sails. */
+/** Every line a station has to do with, by name and by what it is called aboard: its own, others' on its rails, others' of its sails. */
 export function nameRows(book: Book): readonly NameRow[] {
   const { own, othersHere, lent } = book.lines
   const lines = [...new Set([...own, ...othersHere, ...lent])]
   const rows = inPairs(lines).flatMap((pair): readonly NameRow[] => {
     const [line] = pair
     if (!line) return []
-    return [
-      {
-        name: nameInBook(line, book),
-        isOthers: line.station !== book.station.name,
-        addresses: addressesOf(pair, book.rig),
-        page: pageOfLine(line, book),
-        group: nameInBook(line, book).slice(0, 1).toLowerCase(),
-      },
-    ]
+    const name = nameInBook(line, book)
+    const called = line.nicknames.map(nickname => `${withoutArticle(nickname)}, see ${lowered(name)}`)
+    return [name, ...called].map(name => ({
+      name,
+      isOthers: line.station !== book.station.name,
+      addresses: addressesOf(pair, book.rig),
+      page: pageOfLine(line, book),
+      group: name.slice(0, 1).toLowerCase(),
+    }))
   })
   return rows.toSorted(byName)
 }
@@ -59,6 +60,12 @@ export function pinRows(book: Book): readonly PinRow[] {
     if (mirror) done.add(mirror.code)
     return gathered(railRows(rail.places, mirror?.places ?? [], rail.mark, book))
   })
+}
+
+/** 'the Monkey' is looked for under M. */
+const withoutArticle = (nickname: string): string => {
+  const bare = nickname.replace(/^(?:the|a|an) /i, '')
+  return bare.charAt(0).toUpperCase() + bare.slice(1)
 }
 
 // The page that tells most of a line: its sail's to set, else its row in the register, else its chart.

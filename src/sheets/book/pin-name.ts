@@ -1,7 +1,7 @@
 import type { Line, Place } from '../../rig/index.ts'
 import { fitted } from '../flow.ts'
 import { lettered } from '../lettered.ts'
-import { withShift } from '../name-on-rail.ts'
+import { atPin } from '../name-on-rail.ts'
 import { narrowest } from '../narrow.ts'
 import type { Mark, Point } from '../sheet.ts'
 import { capHeight, millimetresPerPoint, type Ruler, type Typeface } from '../typeface.ts'
@@ -41,14 +41,16 @@ export function pinName(place: Place, room: NameRoom, book: Book): PinName {
   const forms = lines.map(line => ({ full: fullName(line, book), short: shortName(line, book) }))
   const full = forms.map(form => form.full)
   const short = forms.map(form => form.short)
+  const bare = lines.map(line => fullName({ ...line, aside: undefined }, book))
   const tries: readonly [PinName['fit'], readonly Name[] | undefined][] = [
     ['as it is', stacked(withHands(full, lines), size, room)],
     ['as it is', stacked(full, size, room)],
+    ['as it is', stacked(bare, size, room)],
     ['shortened', stacked(short, size, room)],
-    ['as it is', inTwo(full, size, room, ruler)],
-    ['set smaller', stacked(full, 8, room)],
+    ['as it is', inTwo(bare, size, room, ruler)],
+    ['set smaller', stacked(bare, 8, room)],
     ['set smaller', stacked(short, 8, room)],
-    ['set smaller', inTwo(full, 8, room, ruler)],
+    ['set smaller', inTwo(bare, 8, room, ruler)],
   ]
   const fits = ([, set]: (typeof tries)[number]) =>
     set?.every(line => lineLength(line, ruler) <= room.length) === true
@@ -79,9 +81,9 @@ export function turnedName(name: PinName, foot: Point, ruler: Ruler): readonly M
 
 // Another station's line is in italics throughout; an own one has its last words, the line, in bold.
 function fullName(line: Line, book: Book): Name {
-  const name = withShift(nameInBook(line, book), line)
+  const name = atPin(nameInBook(line, book), line)
   if (line.station !== book.station.name) return [{ words: name, type: type.chartOthers }]
-  const tail = withShift(line.labelOnSail, line)
+  const tail = atPin(line.labelOnSail, line)
   const before = name.slice(0, name.length - tail.length)
   const endsInTail = before.endsWith(' ') && name.slice(before.length).toLowerCase() === tail.toLowerCase()
   if (!endsInTail) return [{ words: name, type: type.chartLine }]

@@ -2,6 +2,7 @@ import type { Line, Rig, Sail } from '../../rig/index.ts'
 import { deedWords } from '../deed-words.ts'
 import { easeWords } from '../ease-words.ts'
 import { areaFigure, speaksFeet } from '../measure-words.ts'
+import { surveyWords } from '../survey-words.ts'
 import { addressesOf, addressOf, type PinAddress } from './address.ts'
 import type { Book } from './book.ts'
 import { curled } from './order-names.ts'
@@ -21,6 +22,8 @@ export interface RegisterRow {
   readonly hands: string
   /** Thickness of the rope. */
   readonly rope: string
+  /** How the rope is known, what the last survey found, what she is called aboard; empty where nothing is said. */
+  readonly remark: string
 }
 
 /** Rows under one heading: a sail's lines, or those that belong to none of the station's sails. */
@@ -116,12 +119,24 @@ function rowOf(line: Line, address: PinAddress | undefined, name: string, book: 
     ease: easeCell(line, book.rig),
     hands: line.hands === undefined ? '' : String(line.hands),
     rope: ropeCell(line, book),
+    remark: remarkOf(line),
   }
 }
 
 // A row of both sides says of each what it says of one.
 const sideless = (deed: string, address: PinAddress | undefined): string =>
   address?.sides.length === 2 ? deed.replace(/ to (port|starboard)$/, ' to its side') : deed
+
+const remarkOf = (line: Line): string =>
+  [
+    line.aside && line.nicknames.map(name => `“${name}”`).join(', '),
+    line.coloured && `${line.coloured} rope`,
+    line.whipped && `whipped ${line.whipped}`,
+    surveyWords(line),
+    line.lifted && `lifted: ${curled(line.lifted)}`,
+  ]
+    .filter(Boolean)
+    .join(' · ')
 
 // Kinds only, the own side understood; a single line eases both sides of a pair, and says so.
 function easeCell(line: Line, rig: Rig): string {

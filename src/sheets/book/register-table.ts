@@ -37,8 +37,11 @@ export function measuredRow(entry: RegisterRow, book: Book): Measured {
   const name = cell(entry.name, own, columns.line, columns.mark - 1)
   const hauling = cell(entry.hauling, type.register, columns.hauling, columns.ease)
   const ease = cell(entry.ease, type.register, columns.ease, columns.hands - 3)
+  const remark =
+    entry.remark === '' ? [] : cell(entry.remark, type.register, columns.line, live.width + gutter)
   const lines = Math.max(1, name.length, hauling.length, ease.length)
-  const height = row.first + (lines - 1) * leading.register + row.foot
+  const under = lines * leading.register
+  const height = row.first + (lines - 1 + remark.length) * leading.register + row.foot
   const draw = (y: number): readonly Mark[] => {
     const base = y + row.first
     const at = (x: number): Point => ({ x, y: base })
@@ -46,7 +49,10 @@ export function measuredRow(entry: RegisterRow, book: Book): Measured {
       setLines(cellLines, at(x), leading.register, ruler).marks
     const cells = [
       rowHead(addressCell(entry, at(columns.where), book)),
-      tagged('TD', set(name, columns.line)),
+      tagged('TD', [
+        ...set(name, columns.line),
+        ...setLines(remark, { x: columns.line, y: base + under }, leading.register, ruler).marks,
+      ]),
       tagged('TD', [...deedMark(entry, base), ...set(hauling, columns.hauling)]),
       tagged('TD', set(ease, columns.ease)),
       tagged('TD', [figures(entry.hands, at(columns.hands), type.registerStrong, book)]),

@@ -2,7 +2,6 @@ import type { Line, Rig } from '../../rig/index.ts'
 import { addressesOf, addressInFull, addressWords } from '../book/address.ts'
 import { inPairs } from '../book/station-lines.ts'
 import { deedWords } from '../deed-words.ts'
-import { dateWords } from '../revision-words.ts'
 
 /** Where lines are made fast: 'fore rail, port and starboard, pin 14 (FR-P and FR-S 14)'. */
 export const placesWords = (lines: readonly Line[], rig: Rig): readonly string[] =>
@@ -16,17 +15,3 @@ export function easedWith(lines: readonly Line[], rig: Rig): readonly (readonly 
 
 /** What a haul does, told of both where two are told together. */
 export const haulWords = (lines: readonly Line[]): string => [...new Set(lines.map(deedWords))].join('; ')
-
-/** The last survey in words: 'worn, "chafed at the truck", 14 October 2026 by the bosun, due 1 April 2027'. */
-export function surveyWords({ survey }: Line): string {
-  if (!survey) return ''
-  const { condition, note, day, by, due } = survey
-  return [
-    condition,
-    note && `"${note}"`,
-    `${dateWords(day)}${by === undefined ? '' : ` by ${by}`}`,
-    due && `due ${dateWords(due)}`,
-  ]
-    .filter(Boolean)
-    .join(', ')
-}

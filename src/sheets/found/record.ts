@@ -1,7 +1,8 @@
 import { type Found, namesOf } from '../../assist/index.ts'
 import type { BelayingPoint, Line, Rig } from '../../rig/index.ts'
 import type { Plain, ReckoningRecord } from '../reckoning/plain.ts'
-import { easedWith, haulWords, surveyWords } from './about-line.ts'
+import { surveyWords } from '../survey-words.ts'
+import { easedWith, haulWords } from './about-line.ts'
 
 /** What was found as plain data; what isn't known or said of a line is left out. */
 export const foundRecord = (rig: Rig, asked: string, { lines, free }: Found): ReckoningRecord => ({

@@ -2,8 +2,9 @@ import { type Found, type LineName, namesOf } from '../../assist/index.ts'
 import type { Line, Place, Rig } from '../../rig/index.ts'
 import { addressInFull, placeAddress } from '../book/address.ts'
 import { speaksFeet } from '../measure-words.ts'
+import { surveyWords } from '../survey-words.ts'
 import { type Table, words } from '../table.ts'
-import { easedWith, haulWords, placesWords, surveyWords } from './about-line.ts'
+import { easedWith, haulWords, placesWords } from './about-line.ts'
 
 /** What was found, a table for each line that says where it is and what it does; places that stand free in one. */
 export const foundTables = (rig: Rig, { lines, free }: Found): readonly Table[] => [

@@ -1,7 +1,7 @@
 import type { Line, LineFunction, Place, Rail, Rig } from '../../rig/index.ts'
 import { deedWords, haulBrings } from '../deed-words.ts'
 import { easeWords, easeWordsInShort } from '../ease-words.ts'
-import { hostOnRail, nameOnRail, withShift } from '../name-on-rail.ts'
+import { atPin, hostOnRail, nameOnRail } from '../name-on-rail.ts'
 
 /** A place as its strip tells it. */
 export interface StripPin {
@@ -51,7 +51,7 @@ function stripLine(line: Line, rail: Rail, rig: Rig): StripLine {
   return {
     address: line.address,
     deed: line.function,
-    nameInBand: withShift(line.labelOnSail, line),
+    nameInBand: atPin(line.labelOnSail, line),
     nameAlone: nameOnRail(line, rail, rig),
     does: haulBrings(line, rig) || deedWords(line),
     ease: easeWords(line, rig),

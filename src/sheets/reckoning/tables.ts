@@ -7,6 +7,7 @@ import { sailsTable, settingTable } from './sails.ts'
 import { sparsTable } from './spars.ts'
 import { stabilityTable } from './stability.ts'
 import { tableUnits } from './units.ts'
+import { markedBlocksTable, surveysTable } from './upkeep.ts'
 import { foulsTable, waysTable } from './ways.ts'
 import { chosenTable, wholeTable } from './whole.ts'
 import { windTable } from './wind.ts'
@@ -27,6 +28,8 @@ export function reckoningTables(rig: Rig, figures: Figures, chosen: readonly str
     waysTable(rig, figures, units),
     foulsTable(figures, units),
     loadsTable(rig, figures, units),
+    surveysTable(rig),
+    markedBlocksTable(rig),
   ]
   return tables.filter(table => table.rows.length > 0)
 }
