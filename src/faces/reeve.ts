@@ -1,8 +1,8 @@
 import { existsSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { basename, dirname, join } from 'node:path'
-import { counted } from '../findings/index.ts'
-import { reeve, type TableName, tableNames } from '../reeve/index.ts'
-import { decode, type Source } from '../text/index.ts'
+import { counted, type Finding } from '../findings/index.ts'
+import { reeve, type TableName, tableNames, tableText } from '../reeve/index.ts'
+import type { Source } from '../text/index.ts'
 import { Complaint, inWords } from './complaint.ts'
 import { standardFiles } from './read-text.ts'
 import { told } from './tell.ts'
@@ -18,33 +18,45 @@ const needed: readonly TableName[] = ['spars', 'sails', 'rails', 'lines']
  * tables goes to standard error. The exit code is 1 where something is.
  */
 export function reeveFolder(folder: string, into: string | undefined, version: string): number {
-  const sources = tablesIn(folder)
+  const { sources, findings: unread } = tablesIn(folder)
   if (into !== undefined && existsSync(into))
     throw new Complaint(`${into} is there already; it is left as it is.`)
-  const { value: text, findings } = reeve(sources, standardFiles)
+  const reeved = unread.length > 0 ? { value: '', findings: unread } : reeve(sources, standardFiles)
   const stream = process.stderr
-  if (findings.length > 0)
-    stream.write(told(findings, [...sources.values()], { format: 'plain', version, stream }))
-  if (counted(findings).errors > 0) return 1
-  if (into === undefined) process.stdout.write(text)
-  else writeNew(into, text)
+  if (reeved.findings.length > 0)
+    stream.write(told(reeved.findings, [...sources.values()], { format: 'plain', version, stream }))
+  if (counted(reeved.findings).errors > 0) return 1
+  if (into === undefined) process.stdout.write(reeved.value)
+  else writeNew(into, reeved.value)
   return 0
 }
 
-function tablesIn(folder: string): ReadonlyMap<TableName, Source> {
+interface Read {
+  readonly sources: ReadonlyMap<TableName, Source>
+  /** Of tables that are no text. */
+  readonly findings: readonly Finding[]
+}
+
+function tablesIn(folder: string): Read {
   const files = tableNames.map(name => ({ name, file: join(folder, `${name}.csv`) }))
   const missing = files.filter(({ name, file }) => needed.includes(name) && !existsSync(file))
   if (missing.length > 0)
     throw new Complaint(`${folder} has no ${missing.map(({ file }) => basename(file)).join(', no ')}.`)
-  return new Map(
-    files.filter(({ file }) => existsSync(file)).map(({ name, file }) => [name, read(file)] as const),
-  )
+  const tables = files
+    .filter(({ file }) => existsSync(file))
+    .map(({ name, file }) => ({ name, file, ...tableText(bytesOf(file), file) }))
+  return {
+    sources: new Map(tables.map(({ name, file, value: text }) => [name, { name: file, text }])),
+    findings: tables.flatMap(({ findings }) => findings),
+  }
 }
 
-function read(file: string): Source {
+function bytesOf(file: string): Uint8Array {
   try {
-    if (statSync(file).size > most) throw new Complaint(`${file} is larger than 4 MB.`)
-    return { name: file, text: decode(readFileSync(file), file).value }
+    const stats = statSync(file)
+    if (!stats.isFile()) throw new Complaint(`${file} is no file.`)
+    if (stats.size > most) throw new Complaint(`${file} is larger than 4 MB.`)
+    return readFileSync(file)
   } catch (error) {
     if (error instanceof Complaint) throw error
     throw new Complaint(`${file} can't be read: ${inWords(error)}.`)

@@ -1,2 +1,3 @@
 export { reeve } from './reeve.ts'
+export { tableText } from './table-text.ts'
 export { type TableName, tableNames } from './tables.ts'

@@ -1,55 +1,95 @@
-import { nearest } from '../text/index.ts'
+import { nameKey } from '../syntax/index.ts'
+import type { Rows } from './read-tables.ts'
 import type { Row } from './table.ts'
-import type { TableName, Tables } from './tables.ts'
-
-/** The rows of each table. */
-export type Rows = Readonly<Record<TableName, readonly Row[]>>
+import type { Tables } from './tables.ts'
 
 /** Says what the tables can't mean: names that no table declares, things given twice, pins that a rail doesn't have. */
 export function judgeTables(rows: Rows, { spars, sails, rails, lines }: Tables): void {
-  const spread = ['bowsprit', ...spars.map(({ name }) => name), ...sails.map(({ name }) => name)]
-  const codes = rails.map(({ code }) => code)
-  const ids = lines.map(({ id }) => id)
-  for (const row of rows.sails) named(row, 'bent_to', spread, 'spar or stay')
-  for (const row of rows.sails) if (row.text('foot_to') !== '') named(row, 'foot_to', spread, 'spar')
-  for (const row of rows.lines) {
-    if (row.text('acts_on') !== '') named(row, 'acts_on', spread, 'sail or spar')
-    named(row, 'rail', codes, 'rail')
-    const pins = rails.find(({ code }) => code === row.text('rail'))?.pins
-    const pin = row.number('pin')
-    if (pins !== undefined && pin !== undefined && !(Number.isInteger(pin) && pin >= 1 && pin <= pins))
-      row.amiss('table/no-pin', 'pin', `rail ${row.text('rail')} has ${pins} pins, and no pin ${pin}.`)
-    for (const id of row.text('opposes').split(';').filter(Boolean))
-      if (!ids.includes(id))
-        row.amiss('table/unknown', 'opposes', `there is no line "${id}".`, meant(id, ids))
+  const masts = spars.filter(({ kind }) => kind === 'mast').flatMap(({ mast }) => [mast, `${mast} mast`])
+  const spread = new Set([
+    'bowsprit',
+    ...rows.spars.map(row => row.name('spar')),
+    ...sails.map(({ name }) => name),
+  ])
+  const worked = new Set([...spread, ...masts])
+  for (const row of rows.sails) {
+    named(row, 'bent_to', spread, 'spar or stay')
+    if (row.text('foot_to') !== '') named(row, 'foot_to', spread, 'spar')
   }
-  for (const row of rows.leads) named(row, 'line', ids, 'line')
+  for (const row of rows.lines) if (row.text('acts_on') !== '') named(row, 'acts_on', worked, 'sail or spar')
+  pinsOf(rows.lines, { rails, lines })
+  sidesOf(rows.rails)
   once(rows.spars, 'spar')
   once(rows.sails, 'sail')
   once(rows.rails, 'rail')
-  once(rows.lines, 'id')
-  once(rows.lines, 'name')
+  once(rows.lines, 'id', { mayBeEmpty: true })
+  onceOf(rows.lines, 'name', row =>
+    isSided(row) ? `${row.name('name')}, ${row.name('side')}` : row.name('name'),
+  )
+  for (const row of rows.deck) if (row.name('item') === '') empty(row, 'item')
 }
 
-function named(row: Row, column: string, known: readonly string[], what: string): void {
-  const name = row.text(column)
-  if (!known.includes(name))
-    row.amiss('table/unknown', column, `there is no ${what} "${name}".`, meant(name, known))
+const isSided = (row: Row) => /^(p|port|s|starboard|stbd)$/.test(row.name('side'))
+
+function named(row: Row, column: string, known: ReadonlySet<string>, what: string): void {
+  const name = row.name(column)
+  if (!known.has(name))
+    row.amiss('table/unknown', column, `there is no ${what} "${name}".`, row.meant(name, [...known]))
 }
 
-function meant(name: string, known: readonly string[]): string {
-  const near = nearest(name, known)
-  return near.length > 0 ? `Is it "${near[0]}"?` : 'Enter it in its own table, or mend the name.'
+/** Every line's pin is one that its rail has. */
+function pinsOf(rows: readonly Row[], { rails }: Pick<Tables, 'rails' | 'lines'>): void {
+  const pinsOn = new Map(
+    rails.flatMap(({ code, pins }) => [
+      [nameKey(code), { code, pins }] as const,
+      [nameKey(code.replace(/-[PS]$/, '')), { code, pins }] as const,
+    ]),
+  )
+  for (const row of rows) {
+    const rail = pinsOn.get(row.name('rail'))
+    const pin = row.text('rail') === '' || row.text('pin') === '' ? undefined : row.number('pin')
+    if (rail && pin !== undefined && !(Number.isInteger(pin) && pin >= 1 && pin <= rail.pins))
+      row.amiss('table/no-pin', 'pin', `rail ${row.text('rail')} has ${rail.pins} pins, and no pin ${pin}.`)
+  }
 }
 
-function once(rows: readonly Row[], column: string): void {
+/** A rail lies on the side that it says. */
+function sidesOf(rows: readonly Row[]): void {
+  for (const row of rows) {
+    const said = /^(p|port)$/.test(row.name('side')) ? 1 : isSided(row) ? -1 : 0
+    for (const column of said === 0 ? [] : ['y_first', 'y_last']) {
+      const y = row.text(column) === '' ? undefined : row.number(column)
+      if (y !== undefined && y * said > 0)
+        row.amiss(
+          'table/wrong-side',
+          column,
+          `its side is ${said > 0 ? 'port' : 'starboard'}, and y counts to starboard.`,
+          'Mend the side, or the sign.',
+        )
+    }
+  }
+}
+
+const empty = (row: Row, column: string) =>
+  row.amiss('table/empty', column, 'a name is due here.', 'Enter it.')
+
+const once = (rows: readonly Row[], column: string, { mayBeEmpty = false } = {}) =>
+  onceOf(rows, column, row => row.name(column), mayBeEmpty)
+
+function onceOf(rows: readonly Row[], column: string, keyOf: (row: Row) => string, mayBeEmpty = false): void {
   const seen = new Map<string, number>()
   for (const row of rows) {
-    const name = row.text(column)
-    const before = seen.get(name)
-    if (name === '') row.amiss('table/empty', column, 'a name is due here.')
-    else if (before !== undefined)
-      row.amiss('table/twice', column, `"${name}" stands in row ${before} already.`)
-    else seen.set(name, row.line)
+    const key = keyOf(row)
+    const before = seen.get(key)
+    if (row.name(column) === '') {
+      if (!mayBeEmpty) empty(row, column)
+    } else if (before !== undefined)
+      row.amiss(
+        'table/twice',
+        column,
+        `"${row.text(column)}" stands in row ${before} already.`,
+        'Keep one of them, or name it anew.',
+      )
+    else seen.set(key, row.row)
   }
 }

@@ -12,15 +12,25 @@ export interface Rope {
   readonly name: string
 }
 
-/** The lines of the tables, those of a pair together, each with the sail or yard whose name begins its own. */
+/** The lines of the tables, those of a pair together, each with the sail or spar whose name begins its own; what works a mast hangs on none. */
 export function ropesOf({ lines, sails, spars }: Tables): readonly Rope[] {
   const hosts = [
     ...sails.map(({ name }) => ({ kind: 'sail' as const, name })),
-    ...spars.filter(({ kind }) => kind === 'yard').map(({ name }) => ({ kind: 'spar' as const, name })),
+    ...spars
+      .filter(({ kind }) => kind === 'yard' || kind === 'bowsprit')
+      .map(({ name }) => ({ kind: 'spar' as const, name })),
   ].sort((a, b) => Number(a.kind === 'spar') - Number(b.kind === 'spar') || b.name.length - a.name.length)
-  return [...new Set(lines.map(({ words }) => words))].flatMap(words => {
-    const twins = lines.filter(line => line.words === words)
-    const host = hosts.find(({ name }) => words.startsWith(`${name} `))
+  const masts = new Set(
+    spars.flatMap(({ kind, name, mast }) => (kind === 'mast' ? [name, mast, `${mast} mast`] : [])),
+  )
+  const byWords = new Map<string, TableLine[]>()
+  for (const line of lines) byWords.set(line.words, [...(byWords.get(line.words) ?? []), line])
+  return [...byWords].flatMap(([words, twins]) => {
+    const isOfMast = twins.some(
+      ({ actsOn }) => masts.has(actsOn) && !sails.some(({ name }) => name === actsOn),
+    )
+    // The mizzen may be a sail, and "mizzen running backstay" is of the mast.
+    const host = hosts.find(({ name }) => words.startsWith(`${name} `) && !(isOfMast && masts.has(name)))
     const name = host ? words.slice(host.name.length + 1) : words
     const port = twins.find(({ side }) => side === 'port') ?? twins[0]
     return port ? [{ words, pair: twins.length > 1, line: port, lines: twins, host, name }] : []

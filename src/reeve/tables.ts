@@ -4,7 +4,7 @@ export type TableName = (typeof tableNames)[number]
 
 /** A vessel as her tables have her. Metres; x aft of the forward perpendicular, y to starboard, z above the waterline. */
 export interface Tables {
-  readonly hull: ReadonlyMap<string, { readonly value: string; readonly number: number }>
+  readonly hull: Hull
   readonly spars: readonly TableSpar[]
   readonly sails: readonly TableSail[]
   readonly rails: readonly TableRail[]
@@ -12,11 +12,21 @@ export interface Tables {
   readonly deck: readonly TableThing[]
 }
 
+/** What the hull's table says: words and numbers by their keys, in metres, tonnes and heads. */
+export interface Hull {
+  readonly words: ReadonlyMap<string, string>
+  readonly numbers: ReadonlyMap<string, number>
+}
+
+export type Side = 'port' | 'starboard'
+
 export type SpaceXZ = readonly [x: number, z: number]
 export type Space = readonly [x: number, y: number, z: number]
 
 export interface TableSpar {
   readonly name: string
+  /** What the tables call it, where the language has a name of its own for it: the bowsprit. */
+  readonly called: string | undefined
   readonly kind: string
   readonly mast: string
   readonly from: SpaceXZ
@@ -45,7 +55,7 @@ export interface TableSail {
 export interface TableRail {
   readonly code: string
   readonly kind: string
-  readonly side: string
+  readonly side: Side | undefined
   readonly first: Space
   readonly last: Space
   readonly pins: number
@@ -56,18 +66,20 @@ export interface TableLine {
   readonly id: string
   /** The name without its side: 'fore course tack'. */
   readonly words: string
-  readonly side: 'port' | 'starboard' | undefined
+  /** Of one of a pair. */
+  readonly side: Side | undefined
   readonly kind: string
   readonly actsOn: string
-  readonly rail: string
-  readonly pin: number
+  /** Where it is made fast; undefined where that is left to be given. */
+  readonly pin: { readonly rail: string; readonly number: number } | undefined
+  /** Empty where the table says none. */
   readonly purchase: readonly string[]
-  readonly millimetres: number
+  readonly millimetres: number | undefined
   readonly material: string
   readonly travel: number | undefined
   readonly hands: number | undefined
-  /** Ids of the lines that are eased. */
-  readonly against: readonly string[]
+  /** Ids of the lines that are eased; undefined where the table has no such column. */
+  readonly against: readonly string[] | undefined
   /** From the pin outward; empty where the leads say nothing of it. */
   readonly lead: readonly { readonly at: Space; readonly what: string; readonly parts: number }[]
 }

@@ -89,12 +89,15 @@ export const unprintable: ReadonlyMap<string, () => readonly Pick<Finding, 'rule
     },
   ],
   ['table/not-read', tables('deck', 'windlass', '"windlass')],
-  ['table/no-column', tables('lines', 'rope_mm', 'rope')],
-  ['table/no-number', tables('rails', '6.9,-2.85', '6.9 m,-2.85')],
+  ['table/no-column', tables('lines', 'acts_on', 'acts')],
+  ['table/no-number', tables('rails', '6.9,-2.85', 'six,-2.85')],
   ['table/empty', tables('rails', '6.9,-2.85', ',-2.85')],
   ['table/unknown', tables('leads', 'jib-halyard', 'jib-haylard')],
   ['table/no-pin', tables('lines', 'FR-P,11', 'FR-P,12')],
   ['table/twice', tables('spars', 'outer jib stay', 'jib stay')],
+  ['table/no-name', tables('spars', 'outer jib stay', 'outer jib stay '.repeat(20))],
+  ['table/wrong-side', tables('rails', '6.9,-2.85', '6.9,2.85')],
+  ['table/left-out', tables('lines', 'hands,', 'heads,')],
 ])
 
 const next = (path: string) => `${Number.parseInt(path, 10) + 1}.rig`
