@@ -1,3 +1,6 @@
+import type { Rig } from '../rig/index.ts'
+import type { Evolutions } from './evolutions.ts'
+
 /** Where a caution bites: the headings under which the handbook gathers them. */
 export type CautionGroup =
   | 'On every line'
@@ -15,7 +18,11 @@ export interface Caution {
   readonly short: string
   /** At most 20, for a page that is full: the number leads to the full wording. */
   readonly brief: string
+  /** What it speaks of, where that is not aboard every vessel: one of these she must have. */
+  readonly of?: readonly CautionedThing[]
 }
+
+type CautionedThing = 'yard' | 'slung yard' | 'gaff' | 'boom' | 'buntline'
 
 /** The headings of the cautions, in the order of the handbook's page. */
 export const cautionGroups: readonly CautionGroup[] = [
@@ -66,6 +73,7 @@ export const cautions: readonly Caution[] = [
   {
     number: 5,
     group: 'Halyards and yards',
+    of: ['yard', 'slung yard'],
     full: 'Hands off the yard, or warned, before it is sheeted, hoisted or braced.',
     short: 'Hands off the yard.',
     brief: 'Hands off the yard.',
@@ -73,6 +81,7 @@ export const cautions: readonly Caution[] = [
   {
     number: 6,
     group: 'Aloft and furling',
+    of: ['yard'],
     full: 'Brace the yard steady and haul its gear taut before anyone lays out to furl.',
     short: 'Yard steady first.',
     brief: 'Yard steady first.',
@@ -87,6 +96,7 @@ export const cautions: readonly Caution[] = [
   {
     number: 8,
     group: 'Halyards and yards',
+    of: ['yard', 'slung yard', 'gaff'],
     full: 'Nobody under a yard or a gaff that is moving.',
     short: 'Nobody under yard or gaff.',
     brief: 'Nobody under it.',
@@ -115,6 +125,7 @@ export const cautions: readonly Caution[] = [
   {
     number: 12,
     group: 'Sheets, booms, the lee rail',
+    of: ['boom'],
     full: 'Nobody in the arc of a boom. Preventer first.',
     short: 'Nobody in the arc of the boom.',
     brief: 'Clear of the boom.',
@@ -122,6 +133,7 @@ export const cautions: readonly Caution[] = [
   {
     number: 13,
     group: 'Aloft and furling',
+    of: ['yard'],
     full: 'Count hands down off the yard before the next order.',
     short: 'Count hands off the yard.',
     brief: 'Count hands off.',
@@ -129,6 +141,7 @@ export const cautions: readonly Caution[] = [
   {
     number: 14,
     group: 'Sheets, booms, the lee rail',
+    of: ['buntline'],
     full: 'Overhaul and stop the buntlines once the sail is set.',
     short: 'Overhaul and stop the buntlines.',
     brief: 'Stop the buntlines.',
@@ -137,3 +150,17 @@ export const cautions: readonly Caution[] = [
 
 /** The caution of a number, or undefined: there are fourteen. */
 export const cautionAt = (number: number): Caution | undefined => cautions[number - 1]
+
+/** The cautions that bite aboard her: those of what she has, and whatever her orders name. */
+export function cautionsAboard(rig: Rig, { sails }: Evolutions): readonly Caution[] {
+  const has = (thing: CautionedThing) =>
+    thing === 'buntline'
+      ? rig.lines.some(({ words }) => words.includes(thing))
+      : rig.spars.some(({ kind }) => kind === thing)
+  const named = new Set(
+    sails.flatMap(({ set, douse }) =>
+      [set, douse].flatMap(order => order?.phases.flatMap(phase => phase.cautions) ?? []),
+    ),
+  )
+  return cautions.filter(({ number, of }) => of === undefined || of.some(has) || named.has(number))
+}

@@ -23,6 +23,14 @@ export function revisionWords({ revision }: Vessel): string | undefined {
   return `${revision.mark}, ${dateWords(revision)}`
 }
 
+/** 'C, 25 Nov. 2026': the same for a narrow column. */
+export function revisionInShort({ revision }: Vessel): string | undefined {
+  if (!revision) return undefined
+  const { mark, day, month, year } = revision
+  const name = months[month - 1] ?? ''
+  return `${mark}, ${day} ${name.length > 4 ? `${name.slice(0, 3)}.` : name} ${year}`
+}
+
 /** '25 November 2026': the date of an edition. */
 export const dateWords = ({ day, month, year }: Day): string => `${day} ${months[month - 1] ?? ''} ${year}`
 

@@ -17,7 +17,7 @@ export interface TitleRow {
 export const allSail = ({ sails }: Pick<Rig, 'sails'>): string =>
   sails.some(sail => sail.kind === 'studdingsail') ? 'all plain sail' : 'all sail'
 
-/** Area of all sail, of square sail and of fore-and-aft sail, and how many sails. */
+/** Area of all sail, of square sail and of fore-and-aft sail, and how many sails and lines. */
 export function sailRows(rig: Rig, figures: Figures): readonly TitleRow[] {
   if (rig.sails.length === 0) return [{ label: 'Sails', value: 'none recorded' }]
   const part = (kind: 'square' | 'fore-and-aft', label: string): readonly TitleRow[] =>
@@ -38,6 +38,7 @@ export function sailRows(rig: Rig, figures: Figures): readonly TitleRow[] {
     ...part('square', 'square'),
     ...part('fore-and-aft', 'fore-and-aft'),
     { label: 'Sails', value: String(rig.sails.length) },
+    { label: 'Lines', value: String(rig.lines.length) },
   ]
 }
 
@@ -56,7 +57,7 @@ export function revisionRows(rig: Rig, imprint: Imprint): readonly TitleRow[] {
   const { credits } = rig.vessel
   return [
     { label: 'Revision', value: revisionWords(rig.vessel) ?? notRecorded },
-    { label: 'From', value: sourceWords(rig, imprint) },
+    { label: 'From', value: imprint.from },
     { label: 'Rights', value: rig.vessel.rights ?? notRecorded },
     ...(credits.length > 0 ? [{ label: 'Credits', value: credits.join('; ') }] : []),
     {
@@ -65,9 +66,6 @@ export function revisionRows(rig: Rig, imprint: Imprint): readonly TitleRow[] {
     },
   ]
 }
-
-const sourceWords = (rig: Rig, { from }: Imprint): string =>
-  `${from}, ${counted(rig.sails.length, 'sail')}, ${counted(rig.lines.length, 'line')}`
 
 /** '1 sail', '20 sails'. */
 export const counted = (n: number, thing: string): string => `${n} ${thing}${n === 1 ? '' : 's'}`

@@ -1,3 +1,4 @@
+import { rect, stretches, stretchMeetsRect } from '../../src/sheets/plane.ts'
 import type { Mark, Point, Sheet, TextMark } from '../../src/sheets/sheet.ts'
 import { capHeight } from '../../src/sheets/typeface.ts'
 
@@ -55,3 +56,9 @@ export function overlaps(sheet: Sheet): readonly string[] {
 /** Whether two boxes overlap by more than a twentieth of a millimetre. */
 export const boxesMeet = (a: Box, b: Box): boolean =>
   a.left < b.right - 0.05 && b.left < a.right - 0.05 && a.top < b.bottom - 0.05 && b.top < a.bottom - 0.05
+
+/** Whether a run of points passes through a box by more than a tenth of a millimetre. */
+export const runsThrough = (points: readonly Point[], { left, right, top, bottom }: Box): boolean =>
+  stretches(points).some(stretch =>
+    stretchMeetsRect(stretch, rect(left + 0.1, top + 0.1, right - 0.1, bottom - 0.1)),
+  )

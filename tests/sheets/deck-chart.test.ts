@@ -5,7 +5,7 @@ import { crossings, type Leader, leadersOf } from '../../src/sheets/deck-chart/l
 import type { Setting } from '../../src/sheets/setting.ts'
 import { compiledRig, compiledText, exampleText } from '../support/compiled.ts'
 import { installedFonts } from '../support/fonts.ts'
-import { type Box, boxesMeet, boxOf, ids, overlaps, texts } from './boxes.ts'
+import { type Box, boxesMeet, boxOf, ids, overlaps, runsThrough, texts } from './boxes.ts'
 
 const { ruler } = await installedFonts()
 const setting = (paper: Setting['paper'], errors = 0): Setting => ({
@@ -74,7 +74,9 @@ describe.each(cases)('the deck chart of the %s on %s', (vessel, paper) => {
   test('keeps every word clear of the leaders', () => {
     const words = texts(sheet).map(mark => ({ words: mark.words, box: boxOf(mark) }))
     expect(
-      words.filter(({ box }) => leaders.some(leader => runsThrough(leader, box))).map(({ words }) => words),
+      words
+        .filter(({ box }) => leaders.some(({ points }) => runsThrough(points, box)))
+        .map(({ words }) => words),
     ).toEqual([])
   })
 
@@ -161,14 +163,3 @@ describe('other rigs', () => {
     expect(texts(value).filter(({ type }) => type.size < 8)).toEqual([])
   })
 })
-
-/** Whether a leader runs through a box; a hair's breadth at its edge is let pass. */
-function runsThrough({ points }: Leader, { left, right, top, bottom }: Box): boolean {
-  return points.slice(1).some((b, index) => {
-    const a = points[index] ?? b
-    return Array.from({ length: 60 }, (_, step) => step / 59).some(t => {
-      const [x, y] = [a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t]
-      return x > left + 0.1 && x < right - 0.1 && y > top + 0.1 && y < bottom - 0.1
-    })
-  })
-}

@@ -1,4 +1,11 @@
-import { type Caution, cautionGroups, cautions, governingNote } from '../../evolve/index.ts'
+import {
+  type Caution,
+  type CautionGroup,
+  cautionGroups,
+  cautions,
+  cautionsAboard,
+  governingNote,
+} from '../../evolve/index.ts'
 import type { Found } from '../../findings/index.ts'
 import { type Block, words } from '../flow.ts'
 import { lettered } from '../lettered.ts'
@@ -12,33 +19,40 @@ import { pageKey } from './page-key.ts'
 import { level, pageTitle, paragraph, sectionHead, subtitle } from './page-parts.ts'
 import { black, leading, rule, type } from './type.ts'
 
-const title = 'Fourteen cautions'
+const numbers = ['Eight', 'Nine', 'Ten', 'Eleven', 'Twelve', 'Thirteen', 'Fourteen'] as const
+const least = cautions.length - numbers.length + 1
 
-/** The page of all cautions, under the numbers they keep, grouped by where they bite. */
+/**
+ * The page of the cautions that bite aboard, under the numbers they keep in every book, grouped by where they
+ * bite. Of fourteen, those are left out that speak of what she has not.
+ */
 export function cautionPages(book: Book): Found<readonly PageBody[]> {
   const { ruler } = book.setting
+  const aboard = cautionsAboard(book.rig, book.evolutions)
+  const title = `${numbers[aboard.length - least] ?? aboard.length} cautions`
+  const isWhole = aboard.length === cautions.length
   const head = pageTitle(title, ruler)
   const under = subtitle(
-    'Numbers follow them through the book: where one bites, it is printed again in that phase, before the haul.',
+    `Numbers follow them through the book: where one bites, it is printed again in that phase, before the haul.${
+      isWhole ? '' : ' Numbers left out speak of what she has not.'
+    }`,
     head.bottom + 6.6,
     ruler,
   )
   const marks: Mark[] = [...head.marks, ...under.marks]
   let bottom = under.bottom
   for (const group of cautionGroups) {
-    const section = sectionHead(group, bottom + 7.6, ruler)
-    const rows = cautionRows(
-      cautions.filter(caution => caution.group === group),
-      section.bottom,
-      ruler,
-    )
+    const own = aboard.filter(caution => caution.group === group)
+    if (own.length === 0) continue
+    const section = sectionHead(headingOf(group, own), bottom + 7.6, ruler)
+    const rows = cautionRows(own, section.bottom, ruler)
     marks.push(...section.marks, ...rows.marks)
     bottom = rows.bottom
   }
   const note = governing(bottom + 4.2, ruler)
   marks.push(...note.marks)
   const description =
-    'The fourteen cautions, each under its number, grouped by where they bite; and what governs above them.'
+    'The cautions, each under its number, grouped by where they bite; and what governs above them.'
   return {
     value: [
       {
@@ -52,6 +66,13 @@ export function cautionPages(book: Book): Found<readonly PageBody[]> {
     ],
     findings: [],
   }
+}
+
+/** A vessel without yards has no heading that speaks of them. */
+function headingOf(group: CautionGroup, own: readonly Caution[]): string {
+  const says = (word: RegExp) => own.some(({ full }) => word.test(full))
+  if (group !== 'Halyards and yards' || says(/\bthe yard\b/)) return group
+  return says(/\bgaff\b/) ? 'Halyards and gaffs' : 'Halyards'
 }
 
 function cautionRows(group: readonly Caution[], y: number, ruler: Ruler): Block {

@@ -33,13 +33,18 @@ const heights = [
   { subtitle: 114.2, pins: 176, longestName: 49 },
 ] as const
 
+/** Of a tier that has the page to itself. */
+const alone = { subtitle: 32.5, pins: 112, longestName: 66 } as const
+
+type Height = (typeof heights)[number] | typeof alone
+
 /** Where the rule between two tiers stands. */
 export const tierRule = 108.9
 
 /** The tiers of an opening as one of its pages has them. Port has its fore-edge to the left, starboard to the right. */
 export function placedTiers(tiers: readonly Tier[], side: ChartSide): readonly PlacedTier[] {
   return tiers.flatMap((tier, index) => {
-    const height = heights[index]
+    const height = tiers.length === 1 ? alone : heights[index]
     return height ? [placedTier(tier, side, height)] : []
   })
 }
@@ -47,7 +52,7 @@ export function placedTiers(tiers: readonly Tier[], side: ChartSide): readonly P
 /** The largest empty part of a page that is wide enough for words. */
 export function largestRoom(tiers: readonly PlacedTier[]): Room | undefined {
   const below: readonly Room[] =
-    tiers.length === 1 ? [{ x: 0, width: live.width, top: tierRule + 5, bottom: 189 }] : []
+    tiers.length === 1 ? [{ x: 0, width: live.width, top: alone.pins + 22, bottom: 189 }] : []
   const rooms = [...tiers.flatMap(tier => tier.free), ...below].filter(room => room.width >= 46)
   const area = (room: Room) => room.width * (room.bottom - room.top)
   return rooms.reduce<Room | undefined>(
@@ -56,7 +61,7 @@ export function largestRoom(tiers: readonly PlacedTier[]): Room | undefined {
   )
 }
 
-function placedTier(tier: Tier, side: ChartSide, height: (typeof heights)[number]): PlacedTier {
+function placedTier(tier: Tier, side: ChartSide, height: Height): PlacedTier {
   const rails: PlacedRail[] = []
   for (const { slot, x, width } of slotPlaces(tier)) {
     const part = slot[side]
@@ -83,10 +88,7 @@ function slotPlaces({ slots, pitch }: Tier): readonly { slot: Slot; x: number; w
   })
 }
 
-function freeBeside(
-  rails: readonly PlacedRail[],
-  { subtitle, pins }: (typeof heights)[number],
-): readonly Room[] {
+function freeBeside(rails: readonly PlacedRail[], { subtitle, pins }: Height): readonly Room[] {
   const edges = rails.flatMap(({ part, spot }) => [spot.x, spot.x + partWidth(part, spot.pitch)])
   const ends = [0 - railGap, ...edges, live.width + railGap]
   const rooms: Room[] = []

@@ -35,10 +35,13 @@ const pitches = { widest: 11.25, shared: 5, smallest: 3.8 } as const
 const tiersOnPage = 2
 
 /** The rails of a station, shared out over openings of the book, two tiers to a page. */
-export function chartOpenings({ rig, station }: Book): Found<readonly (readonly Tier[])[]> {
+export function chartOpenings({
+  rig,
+  station,
+}: Pick<Book, 'rig' | 'station'>): Found<readonly (readonly Tier[])[]> {
   const rails = station.rails.flatMap(code => rig.railAt.get(code) ?? [])
   const parted = slotsOf(rails, rig).map(slot => partedAtSails(slot, rig))
-  const tiers = packed(parted.flatMap(found => found.value))
+  const tiers = evened(packed(parted.flatMap(found => found.value)))
   const openings: Tier[][] = []
   for (const tier of tiers) {
     const last = openings.at(-1)
@@ -167,6 +170,15 @@ function packed(slots: readonly Slot[]): readonly Tier[] {
     else tiers.push([slot])
   }
   return tiers.map(tier => ({ slots: tier.toSorted(aftFirst), pitch: pitchOf(tier) }))
+}
+
+// A page holds two tiers. Where the last would stand half empty, its rails are given one each.
+function evened(tiers: readonly Tier[]): readonly Tier[] {
+  const last = tiers.at(-1)
+  if (tiers.length % tiersOnPage === 0 || !last || last.slots.length < 2) return tiers
+  const half = Math.ceil(last.slots.length / 2)
+  const parts = [last.slots.slice(half), last.slots.slice(0, half)]
+  return [...tiers.slice(0, -1), ...parts.map(slots => ({ slots, pitch: pitchOf(slots) }))]
 }
 
 // The bow is at the spine, so what stands further aft is nearer the fore-edge.

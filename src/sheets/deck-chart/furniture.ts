@@ -11,7 +11,7 @@ import { ink, weight } from '../ink.ts'
 import { lettered } from '../lettered.ts'
 import { speaksFeet } from '../measure-words.ts'
 import { cutTo, setWithin } from '../narrow.ts'
-import { revisionWords, unsoundWords } from '../revision-words.ts'
+import { revisionInShort, unsoundWords } from '../revision-words.ts'
 import type { Setting } from '../setting.ts'
 import type { Group, Mark, Point, Tag } from '../sheet.ts'
 import type { Typeface } from '../typeface.ts'
@@ -202,7 +202,7 @@ export function titleColumn(rig: Rig, layout: ChartLayout, setting: Setting): Gr
       scale === undefined ? 'not to scale' : `1 : ${scale / paper.enlarged} on ${paper.name}`,
       chartType.value,
     ],
-    ['Revision', revisionWords(rig.vessel) ?? 'none given', chartType.value],
+    ['Revision', revisionInShort(rig.vessel) ?? 'none given', chartType.value],
     ['Rights', rig.vessel.rights ?? 'not stated', chartType.value],
     ...(unsound ? [] : [['Digest', imprint.digest, chartType.digest] as const]),
   ]

@@ -54,6 +54,10 @@ export function tableForm(rig: Rig, columns: number, ruler: Ruler): TableForm {
   }
 }
 
+/** Whether the sum stands under some sail, and not in a column by itself. */
+export const endsUnderSails = (rig: Rig, { columns, rowsInColumn }: TableForm): boolean =>
+  listed(rig).length > (columns - 1) * rowsInColumn
+
 /** The table spread over the breadth: the room left over goes between its columns. */
 export function spread(form: TableForm, breadth: number): TableForm {
   if (form.columns < 2 || breadth < form.width) return form

@@ -9,7 +9,7 @@ import { plateType } from '../plate-type.ts'
 import type { Setting } from '../setting.ts'
 import type { Mark } from '../sheet.ts'
 import { tagged } from '../tagged.ts'
-import { spread, type TableForm, tableForm } from './areas-table.ts'
+import { endsUnderSails, spread, type TableForm, tableForm } from './areas-table.ts'
 import { keyEntries } from './key-entries.ts'
 import { planNotes } from './notes.ts'
 import { onPlan } from './on-plan.ts'
@@ -50,7 +50,9 @@ export function keyOf(
 export function stripForm(rig: Rig, { frame }: Plate, { ruler }: Setting): TableForm {
   const breadth = frame.right - frame.left - inset.left - inset.right
   const forms = [8, 7, 6, 5, 4, 3, 2].map(columns => tableForm(rig, columns, ruler))
-  return spread(forms.find(({ width }) => width <= breadth) ?? tableForm(rig, 1, ruler), breadth)
+  const fitting = forms.filter(({ width }) => width <= breadth)
+  const form = fitting.find(one => endsUnderSails(rig, one)) ?? fitting[0] ?? tableForm(rig, 1, ruler)
+  return spread(form, breadth)
 }
 
 /** What stands in the middle of a plate on which nothing can be drawn. */

@@ -1,4 +1,5 @@
 import { wrap } from '../flow.ts'
+import { narrowest } from '../narrow.ts'
 import { plateType } from '../plate-type.ts'
 import type { Ruler } from '../typeface.ts'
 import type { Ship } from './ship.ts'
@@ -23,13 +24,15 @@ export function planNotes({ sails, lines, rig }: Ship, ruler: Ruler): readonly s
       rig.sails.filter(sail => !sails.some(drawn => drawn.sail === sail)),
     ),
   ]
-  const wrapped = notes.flatMap(note =>
-    note === undefined ? [] : wrap(note, plateType.note, measure, ruler),
-  )
+  const wrapped = notes.flatMap(note => (note === undefined ? [] : evenly(note, ruler)))
   return wrapped.length <= mostLines
     ? wrapped
     : [...wrapped.slice(0, mostLines - 1), `${wrapped[mostLines - 1] ?? ''} …`]
 }
+
+/** As few lines as the measure allows, of about one length. */
+const evenly = (note: string, ruler: Ruler): readonly string[] =>
+  narrowest(note, wrap(note, plateType.note, measure, ruler).length, plateType.note, ruler)
 
 /** What is conjectural, by whose word: one note for each that is credited. */
 function conjectures({ masts, spars, standing, sails }: Ship['rig']): readonly string[] {
@@ -37,8 +40,15 @@ function conjectures({ masts, spars, standing, sails }: Ship['rig']): readonly s
   const credits = [...new Set(things.flatMap(({ credited }) => credited ?? []))]
   return credits.map(by => {
     const names = things.filter(({ credited }) => credited === by).map(({ name }) => name)
-    return `Conjectural, by ${by}: ${names.join(', ')}`
+    return `Conjectural, by ${by}: ${withTheirYards(names).join(', ')}`
   })
+}
+
+/** A yard that goes by its sail's name is told with the sail. */
+function withTheirYards(names: readonly string[]): readonly string[] {
+  const yardOf = (sail: string) => `${sail} yard`
+  const told = names.filter(name => !names.some(sail => name === yardOf(sail)))
+  return told.map(name => (names.includes(yardOf(name)) ? `${name} and its yard` : name))
 }
 
 const isAnythingDrawn = ({ masts, sails }: Ship['rig']): boolean =>
