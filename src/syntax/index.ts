@@ -2,6 +2,7 @@ export { ebnf, ebnfOf } from './ebnf.ts'
 export { type FilePlace, type Files, type Gathered, gather, type Reading } from './gather.ts'
 export { type GrammarPart, type GrammarRule, grammarRules } from './grammar.ts'
 export { nameKey } from './names.ts'
+export { unreadPage } from './page-word.ts'
 export { parse } from './parse.ts'
 export { type Piece, type TextLine, textLines } from './text-lines.ts'
 export type {

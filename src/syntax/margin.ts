@@ -1,8 +1,19 @@
 import type { IToken, TokenType } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
-import { clearlyNearest, nearest, type Source, surelyMeant } from '../text/index.ts'
+import { nearest, type Source } from '../text/index.ts'
+import {
+  meantWord,
+  offered,
+  pageBelow,
+  readAs,
+  stranger,
+  stray,
+  unreadPage,
+  wordsBeginning,
+} from './page-word.ts'
 import { endOf, error, tokenSpan } from './said.ts'
 import {
+  Comma,
   Count,
   GoesOn,
   LineEnd,
@@ -39,7 +50,8 @@ export function setMargins(tokens: readonly IToken[], source: Source, findings: 
     const start = tokens[at]?.tokenType === LineStart ? at + 1 : at
     let end = start
     while (end < tokens.length && tokens[end]?.tokenType !== LineStart) end++
-    if (end > start) setLine(setting, tokens.slice(start, end), tokens[start - 1])
+    if (end > start)
+      setLine(setting, tokens.slice(start, end), tokens[start - 1], () => pageBelow(tokens, end))
     at = end
   }
   for (let depth = setting.levels.length; depth > 1; depth--) setting.out.push(setOut)
@@ -60,16 +72,22 @@ interface Setting {
   strangers: boolean
 }
 
-function setLine(setting: Setting, line: readonly IToken[], start: IToken | undefined): void {
+function setLine(
+  setting: Setting,
+  line: readonly IToken[],
+  start: IToken | undefined,
+  below: () => readonly IToken[],
+): void {
   const first = line[0] as IToken
   const column = columnOf(setting.source.text, first, start)
   const opens = page[first.image.toLowerCase() as keyof typeof page]
-  if (column === 0 || (column === 1 && opens !== undefined)) setPage(setting, line, column, opens)
+  if (column === 0 || (column === 1 && opens !== undefined)) setPage(setting, line, column, opens, below)
   else if (setting.page === undefined) leaveOut(setting, line)
   else setUnderPage(setting, line, column)
 }
 
 function setUnderPage(setting: Setting, line: readonly IToken[], column: number): void {
+  if (!canBegin(setting, line)) return
   const level = standsTooDeep(setting, column, line) ? 1 : levelFor(setting, column, line[0] as IToken)
   const { out, levels } = setting
   if (level === levels.length) {
@@ -80,9 +98,8 @@ function setUnderPage(setting: Setting, line: readonly IToken[], column: number)
     levels.pop()
     out.push(setOut)
   }
-  const words = canBegin(setting, line)
-  if (goesOn(setting, words)) out.push(goesOnMark)
-  push(setting, words, line)
+  if (goesOn(setting, line)) out.push(goesOnMark)
+  push(setting, line)
 }
 
 /**
@@ -116,53 +133,61 @@ function setPage(
   line: readonly IToken[],
   column: number,
   written: TokenType | undefined,
+  below: () => readonly IToken[],
 ): void {
   const first = line[0] as IToken
-  const opens = written ?? misspelt(setting, first)
+  const opens = written ?? pageMeant(setting, first, below)
+  if (opens === undefined && isOfThePageAbove(setting, line)) {
+    setStray(setting, line)
+    return
+  }
   for (let depth = setting.levels.length; depth > 1; depth--) setting.out.push(setOut)
   setting.levels = [0]
   setting.page = opens
   if (opens === undefined) {
     const offers = nearest(first.image, pageWords)
     if (offers.length > 0 || !setting.strangers)
-      setting.findings.push(stranger(setting.source, first, offers))
+      setting.findings.push({ ...stranger(setting.source, first, offers), explains: [unreadPage] })
     setting.strangers = offers.length === 0
     return
   }
   setting.strangers = false
   if (column > 0) setting.findings.push(advice(setting.source, first, column, 0))
   retype(first, opens)
-  push(setting, line, line)
+  push(setting, line)
 }
 
-/** The page word that a word at the margin is clearly meant for: of two as near, the one whose page the text lacks. */
-function misspelt({ begun, source, findings }: Setting, first: IToken): TokenType | undefined {
-  const { image } = first
-  const lacking = pageWords.filter(word => !begun.has(word))
-  const meant = clearlyNearest(image, pageWords) ?? clearlyNearest(image, lacking)
-  if (meant === undefined) return undefined
-  const at = tokenSpan(source, first)
-  const fix = { title: `Read "${meant}"`, edits: [{ at, text: meant }] }
-  findings.push({
-    ...error(
-      'syntax/page-word',
-      at,
-      `"${image}" is no page word, and is read as "${meant}".`,
-      `Write "${meant}".`,
-    ),
-    ...(surelyMeant(image, pageWords) === meant ? { fix } : {}),
-  })
-  return page[meant as keyof typeof page]
+/**
+ * Whether a line at the margin is no page word gone wrong but one of the lines of the page above: it says more than the few words
+ * that a heading would be.
+ */
+function isOfThePageAbove({ page: here }: Setting, line: readonly IToken[]): boolean {
+  const [first] = line
+  if (here === undefined || first === undefined || nearest(first.image, pageWords).length > 0) return false
+  return onlyGoesOn.has(first.tokenType) || line.some(({ tokenType }) => saysMore.has(tokenType))
 }
 
-function wordsBeginning(tokens: readonly IToken[]): ReadonlySet<string> {
-  const words = new Set<string>()
-  let isFirst = true
-  for (const { tokenType, image } of tokens) {
-    if (isFirst) words.add(image)
-    isFirst = tokenType === LineStart
+const saysMore: ReadonlySet<TokenType> = new Set([Comma, Measure, Count])
+
+/** A line that has slipped out to the margin, read as if it were set in. */
+function setStray(setting: Setting, line: readonly IToken[]): void {
+  const first = line[0] as IToken
+  if (!onlyGoesOn.has(first.tokenType)) {
+    setting.findings.push(stray(setting.source, first))
   }
-  return words
+  setUnderPage(setting, line, setting.levels[1] ?? 2)
+}
+
+/** The page that a word at the margin is read as, with what is told of it. */
+function pageMeant(
+  { begun, source, findings }: Setting,
+  first: IToken,
+  below: () => readonly IToken[],
+): TokenType | undefined {
+  const meant = meantWord(first, begun, below)
+  if (meant === undefined) return undefined
+  findings.push(readAs(source, first, meant))
+  return page[meant]
 }
 
 /** A line set in where there is no page. A page word that was misspelt has been told already. */
@@ -185,8 +210,8 @@ function leaveOut(setting: Setting, line: readonly IToken[]): void {
   )
 }
 
-function push(setting: Setting, words: readonly IToken[], line: readonly IToken[]): void {
-  for (const token of words) setting.out.push(token)
+function push(setting: Setting, line: readonly IToken[]): void {
+  for (const token of line) setting.out.push(token)
   const last = line[line.length - 1] as IToken
   const end = endOf(last)
   setting.out.push(virtual(LineEnd, end))
@@ -229,11 +254,11 @@ function columnOf(text: string, first: IToken, start: IToken | undefined): numbe
   return column
 }
 
-/** The line as the parser may have it: a line that begins with a word that only goes on is emptied, with a finding. */
-function canBegin(setting: Setting, line: readonly IToken[]): readonly IToken[] {
+/** Whether the parser may have a line: one that begins with a word that only goes on is left out, with a finding. */
+function canBegin(setting: Setting, line: readonly IToken[]): boolean {
   const first = line[0] as IToken
-  if (!onlyGoesOn.has(first.tokenType)) return line
-  if (first.tokenType === said.then && setting.page === page.set) return line
+  if (!onlyGoesOn.has(first.tokenType)) return true
+  if (first.tokenType === said.then && setting.page === page.set) return true
   setting.findings.push(
     error(
       'syntax/line-begins',
@@ -242,7 +267,7 @@ function canBegin(setting: Setting, line: readonly IToken[]): readonly IToken[] 
       'Put it behind what it goes on from, on one line; a name that begins so stands between quotes.',
     ),
   )
-  return []
+  return false
 }
 
 /**
@@ -281,22 +306,6 @@ const onlyGoesOn: ReadonlySet<TokenType> = new Set<TokenType>([
     word => said[word],
   ),
 ])
-
-const offered = `${pageWords.slice(0, -1).join(', ')} or ${pageWords[pageWords.length - 1]}`
-
-function stranger(source: Source, first: IToken, offers: readonly string[]): Finding {
-  const at = tokenSpan(source, first)
-  if (offers.length > 0) {
-    const message = `"${first.image}" is no page word. Nearest: ${offers.join(', ')}.`
-    return error('syntax/page-word', at, message, 'What is set in below it is not read until it is mended.')
-  }
-  return error(
-    'syntax/page-word',
-    at,
-    `"${first.image}" stands at the margin, where only page words stand.`,
-    `Set it in by two spaces to keep it on its page, or begin with a page word: ${offered}.`,
-  )
-}
 
 function advice(source: Source, first: IToken, column: number, meant: number): Finding {
   const at = tokenSpan(source, first)

@@ -204,3 +204,34 @@ sails
     sails.replaceAll('jib sta\n', 'jib stay\n'),
   )
 })
+
+describe('a page that is not read', () => {
+  const schooner = exampleText('schooner-pellow-finch')
+
+  it.each(['sails', 'spars', 'rails', 'stays', 'lines', 'deck', 'masts'])(
+    '"%s" under no page word is one fault',
+    word => {
+      const { findings } = compiledText(schooner.replace(`\n${word}\n`, '\nfurniture\n'))
+      const told = findings.filter(({ severity }) => severity !== 'note')
+      expect(told.map(({ message }) => message)).toEqual([
+        '"furniture" stands at the margin, where only page words stand.',
+      ])
+    },
+  )
+
+  it('does not hide a slip of the pen elsewhere', () => {
+    const text = schooner
+      .replace('\nspars\n', '\nfurniture\n')
+      .replace('  2  outer jib sheet', '  2  outer jib shet')
+    const told = compiledText(text).findings.filter(({ severity }) => severity !== 'note')
+    expect(told.map(({ rule }) => rule)).toEqual(['syntax/page-word', 'name/unknown'])
+  })
+
+  it.each(['up 3.00 m aft', 'up and over', 'then jib', 'spare gaff, 3 m long'])(
+    'nor does "%s" at the margin lose the page',
+    words => {
+      const { findings } = compiledText(schooner.replace('\nspars\n', `\nspars\n${words}\n`))
+      expect(findings.filter(({ severity }) => severity !== 'note')).toHaveLength(1)
+    },
+  )
+})

@@ -91,17 +91,28 @@ edition 1`))
 rails
   fore rail, 3 pins, marked FR`))
 
+  test('or the one that what is set in below speaks of', () =>
+    check(`ails
+#^^^^ error syntax/page-word: "ails" is no page word, and is read as "sails".
+  jib, headsail on jib stay
+edition 1`))
+
   test('where it can be either, its page is passed over', () =>
     check(`ails
 #^^^^ error syntax/page-word: "ails" is no page word. Nearest: rails, sails.
-  jib, headsail on jib stay
-    tack 2.53 forward
+  jib
+    called 2.53 forward
 edition 1`))
 
   test('what stands at the margin by mistake', () =>
     check(`masts
 fore mast, stepped 7.40 m aft 1.60 m up
-#^^^^ error syntax/page-word: "fore" stands at the margin, where only page words stand.`))
+#^^^^ error syntax/page-word: "fore" stands at the margin, where only page words stand; it is read as a line of the page above.
+  lower mast to 15 up
+#               ^^ error measure/unit-missing: "15" wants a unit: m, mm, cm, ft or in. As in "15 m up".
+poles
+#^^^^^ error syntax/page-word: "poles" stands at the margin, where only page words stand.
+  mizzen mast, stepped 15 aft`))
 
   test('odd marks are put aside, one finding a line', () =>
     check(`sails

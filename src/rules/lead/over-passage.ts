@@ -21,7 +21,8 @@ export const overPassage: Rule = {
   *judge({ rig, figures }) {
     const low = figures.fouls().overDeck.flatMap(over => {
       const deck = deckBelow(over.thing.top, rig)
-      if (deck === undefined) return []
+      // Without its pin a lead is not known to its end.
+      if (deck === undefined || !over.line.belay) return []
       const above = over.at.z - deck
       const severity = severityOf(over.thing, above)
       return severity ? [{ ...over, above, severity }] : []

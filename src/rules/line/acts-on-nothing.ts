@@ -1,4 +1,5 @@
 import type { Line, LineDeed, Rig } from '../../rig/index.ts'
+import { unreadPage } from '../../syntax/index.ts'
 import { nearest } from '../../text/index.ts'
 import { type HungAlike, hungAlike, soOthers } from '../hung-alike.ts'
 import { aboutLine, listed, sentence } from '../naming.ts'
@@ -31,7 +32,7 @@ function idle(rig: Rig, { at, first, others }: HungAlike): Draft {
     about: lines.flatMap(aboutLine),
     // The want of a halyard, a sheet or a clewline on its sail may be no more than this line's.
     explains: lines.flatMap(line => [line.address, line.pairKey, ...(line.host ? [line.host.name] : [])]),
-    follows: lines.flatMap(({ address, host }) => (host ? [address, host.name] : [address])),
+    follows: [unreadPage, ...lines.flatMap(({ address, host }) => (host ? [address, host.name] : [address]))],
   }
 }
 
