@@ -2,7 +2,10 @@
 export function once<Key, Value>(make: (key: Key) => Value): (key: Key) => Value {
   const made = new Map<Key, Value>()
   return key => {
-    if (!made.has(key)) made.set(key, make(key))
-    return made.get(key) as Value
+    const known = made.get(key)
+    if (known !== undefined || made.has(key)) return known as Value
+    const value = make(key)
+    made.set(key, value)
+    return value
   }
 }

@@ -37,6 +37,8 @@ export function wrap(text: string, type: Typeface, measure: number, ruler: Ruler
 
 /** Pieces in lines no longer than the measure, ragged, broken at spaces and never hyphenated. */
 export function flow(pieces: readonly Piece[], measure: number, ruler: Ruler): readonly SetLine[] {
+  const only = closed(joined(pieces.filter(isSomething).map(collapsed)), ruler)
+  if (only.pieces.length > 0 && only.width < measure - roomToSpare) return [only]
   const lines: SetLine[] = []
   let line: readonly Piece[] = []
   let filled = 0
@@ -49,6 +51,11 @@ export function flow(pieces: readonly Piece[], measure: number, ruler: Ruler): r
   if (line.length > 0) lines.push(closed(line, ruler))
   return lines
 }
+
+const isSomething = (piece: Piece): boolean => piece.kind === 'drawn' || piece.words !== ''
+
+// Words that leave so much of a line free need not be tried one by one.
+const roomToSpare = 2
 
 // The sum of the words' widths leaves out only the kerning between them, so the whole line is measured only
 // where it comes close to full.
@@ -133,13 +140,17 @@ function units(pieces: readonly Piece[]): readonly Unit[] {
     if (piece.kind === 'drawn') unit.push(piece)
     else
       for (const part of piece.words.match(/[^ \t\r\n]+[ \t\r\n]*|[ \t\r\n]+/g) ?? []) {
-        const text = part.replace(/[ \t\r\n]+/g, ' ')
-        unit.push({ ...piece, words: text })
-        if (text.endsWith(' ')) close()
+        const shown = collapsed({ ...piece, words: part })
+        unit.push(shown)
+        if (shown.words.endsWith(' ')) close()
       }
   }
   close()
   return found
+}
+
+function collapsed<P extends Piece>(piece: P): P {
+  return piece.kind === 'drawn' ? piece : { ...piece, words: piece.words.replace(/[ \t\r\n]+/g, ' ') }
 }
 
 // Only a unit that fills more than a line by itself is broken inside, letter by letter.
@@ -189,7 +200,7 @@ function lineWidth(pieces: readonly Piece[], ruler: Ruler): number {
 
 function trimmed(pieces: readonly Piece[]): readonly Piece[] {
   const last = pieces[pieces.length - 1]
-  if (last?.kind !== 'words') return pieces
+  if (last?.kind !== 'words' || !/\s$/.test(last.words)) return pieces
   return [...pieces.slice(0, -1), { ...last, words: last.words.trimEnd() }]
 }
 

@@ -36,7 +36,10 @@ export async function loadFonts(read: (packagePath: string) => Promise<Uint8Arra
   const open = once((face: Face) => openFace(openFont(bytes(face))))
   const subsets = lazily(async () => {
     const ofFont = await read('harfbuzzjs/dist/harfbuzz-subset.wasm').then(subsetter)
-    return once((face: Face) => ofFont(bytes(face)))
+    return once((face: Face) => {
+      const ofFace = ofFont(bytes(face))
+      return once((characters: string) => ofFace(new Set(characters)))
+    })
   })
   const forPdf = lazily(() => import('./pdf-fonts.ts').then(({ pdfFonts }) => pdfFonts(bytes, open)))
   return {
@@ -45,7 +48,7 @@ export async function loadFonts(read: (packagePath: string) => Promise<Uint8Arra
     spelled: (words, face) => open(face).spelled(words),
     settable: (words, face) => open(face).settable(words),
     forPdf,
-    forBrowser: async (face, characters) => (await subsets())(face)(characters),
+    forBrowser: async (face, characters) => (await subsets())(face)([...characters].sort().join('')),
   }
 }
 

@@ -1,5 +1,6 @@
 import { type Face, millimetresPerPoint, type Ruler } from '../../sheets/index.ts'
-import { featuresOf } from './features.ts'
+import { once } from '../once.ts'
+import { type Features, featuresOf } from './features.ts'
 import type { OpenFace } from './open-face.ts'
 
 /**
@@ -7,18 +8,19 @@ import type { OpenFace } from './open-face.ts'
  * added after every letter, the last one too. Widths are remembered for each face whatever the size.
  */
 export function fontRuler(faces: (face: Face) => OpenFace): Ruler {
-  const widths = new Map<string, Width>()
+  const widths = once((face: Face) =>
+    once((features: Features) => {
+      const { unitsPerEm, run } = faces(face)
+      return once((words: string): Width => {
+        const { advance, glyphs } = run(words, features)
+        return { em: advance / unitsPerEm, letters: glyphs.length }
+      })
+    }),
+  )
   return (words, type) => {
     const { face, size, tracking = 0 } = type
-    const key = `${face}|${type.tabular ? 't' : ''}${tracking ? 's' : ''}|${words}`
-    let width = widths.get(key)
-    if (!width) {
-      const { unitsPerEm, run } = faces(face)
-      const { advance, glyphs } = run(words, featuresOf(type))
-      width = { em: advance / unitsPerEm, letters: glyphs.length }
-      widths.set(key, width)
-    }
-    return (width.em + width.letters * tracking) * size * millimetresPerPoint
+    const { em, letters } = widths(face)(featuresOf(type))(words)
+    return (em + letters * tracking) * size * millimetresPerPoint
   }
 }
 

@@ -22,8 +22,8 @@ function open(harfbuzz: HarfBuzz, font: Uint8Array): number {
   const address = harfbuzz.malloc(font.length)
   new Uint8Array(harfbuzz.memory.buffer).set(font, address)
   const blob = harfbuzz.hb_blob_create(address, font.length, memoryMode.writable, 0, 0)
-  const face = harfbuzz.hb_face_create(blob, 0)
-  return face
+  // Whatever is alike in all subsets is worked out here once.
+  return harfbuzz.hb_subset_preprocess(harfbuzz.hb_face_create(blob, 0))
 }
 
 function subset(harfbuzz: HarfBuzz, face: number, characters: ReadonlySet<string>): Uint8Array {
@@ -85,4 +85,5 @@ interface HarfBuzz {
   hb_subset_input_set_flags(input: number, flags: number): void
   hb_subset_input_unicode_set(input: number): number
   hb_subset_or_fail(face: number, input: number): number
+  hb_subset_preprocess(face: number): number
 }

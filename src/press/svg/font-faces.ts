@@ -33,7 +33,8 @@ function rule(face: Face, font: Uint8Array): string {
 }
 
 function base64(bytes: Uint8Array): string {
-  let letters = ''
-  for (const byte of bytes) letters += String.fromCharCode(byte)
-  return btoa(letters)
+  const letters: string[] = []
+  for (let at = 0; at < bytes.length; at += 8192)
+    letters.push(String.fromCharCode(...bytes.subarray(at, at + 8192)))
+  return btoa(letters.join(''))
 }

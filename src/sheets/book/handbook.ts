@@ -6,7 +6,6 @@ import type { Book } from './book.ts'
 import { bound } from './bound.ts'
 import { notesPage } from './end-pages.ts'
 import { leafOf, outlineOf, type PageBody } from './page.ts'
-import { remembering } from './remembering.ts'
 import { bookSections, settledSections } from './sections.ts'
 import { stationLines } from './station-lines.ts'
 import { stationStem } from './station-stem.ts'
@@ -18,9 +17,8 @@ import { stationStem } from './station-stem.ts'
 export function stationHandbook(
   { rig, figures, evolutions }: Pick<Book, 'rig' | 'figures' | 'evolutions'>,
   station: Station,
-  given: Setting,
+  setting: Setting,
 ): Found<PaperDocument> {
-  const setting = { ...given, ruler: remembering(given.ruler) }
   const lines = stationLines(rig, station)
   const unnumbered = { pageOf: () => undefined, pageCount: undefined }
   const blind: Book = { rig, figures, evolutions, station, setting, lines, ...unnumbered }

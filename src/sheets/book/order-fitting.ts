@@ -23,10 +23,10 @@ export interface Fitting {
 export function fittedOrder(order: Order, book: Book): Fitting {
   const phases = wholePhases(order)
   const { roomy, brief, closer, joined, condensed, condensedJoined } = waysToSet(order, book)
-  const onOnePage = (set: OrderSetting) => isHeld(heightsOf(order, phases, set), [...phases.keys()])
+  const onOnePage = (set: OrderSetting) => areOnOnePage(order, phases, set)
   const set =
-    [roomy, brief].find(onOnePage) ??
-    firstOf(closer, onOnePage) ??
+    [roomy].find(onOnePage) ??
+    firstOf([brief, ...closer], onOnePage) ??
     [joined].find(onOnePage) ??
     firstOf(condensed, onOnePage) ??
     firstOf(condensedJoined, onOnePage)
@@ -107,6 +107,17 @@ function heightsOf(order: Order, phases: readonly PhasePart[], set: OrderSetting
     later: orderHead(undefined, titleTried, set).bottom + afterHead,
     jams: jamsUnder(order, 0, set).bottom,
   }
+}
+
+// The same as that a page holds all of them, but done with at the first phase for which there is no room.
+function areOnOnePage(order: Order, phases: readonly PhasePart[], set: OrderSetting): boolean {
+  let bottom = orderHead(order, titleTried, set).bottom + afterHead
+  for (const part of phases) {
+    bottom += orderPhase(part, 0, set).bottom
+    if (bottom - rulesClear > live.textBottom) return false
+  }
+  const jams = jamsUnder(order, 0, set).bottom
+  return jams === 0 || bottom + jams <= live.textBottom
 }
 
 // A title takes one line whatever its length, so that any will do to try the room.
