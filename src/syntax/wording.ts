@@ -47,9 +47,12 @@ export function tellWords(tokens: readonly IToken[], source: Source, findings: F
     }
     const first = lineFirst === undefined
     lineFirst ??= token
-    if (token.tokenType === Word && tellNumberWord(token, afterMarks(tokens, i), source, findings)) continue
-    if (token.tokenType === Word) retype(token, wordKind(token, afterMarks(tokens, i), first, lineFirst))
-    else if (token.tokenType === Figure) tellFigure(token, source, findings)
+    if (token.tokenType === Word) {
+      const word = token.image.toLowerCase()
+      const next = afterMarks(tokens, i)
+      if (tellNumberWord(token, word, next, source, findings)) continue
+      retype(token, wordKind(word, next, first, lineFirst))
+    } else if (token.tokenType === Figure) tellFigure(token, source, findings)
     else if (token.tokenType === Quoted) tellQuoted(token, first, source, findings)
   }
   return kept
@@ -83,24 +86,18 @@ const kinds: ReadonlyMap<string, TokenType> = new Map(
 )
 
 /** What parts the names behind 'fits': all else there is a name, also 'fixed' of 'fixed yard'. */
-const partsFits: Readonly<Record<string, TokenType>> = {
-  __proto__: null as never,
-  on: said.on,
-  or: said.or,
-  and: said.and,
-  over: said.over,
-  without: said.without,
-}
+const partsFits: ReadonlyMap<string, TokenType> = new Map(
+  (['on', 'or', 'and', 'over', 'without'] as const).map(word => [word, said[word]]),
+)
 
-function wordKind(token: IToken, next: IToken | undefined, first: boolean, lineFirst: IToken): TokenType {
-  const word = token.image.toLowerCase()
+function wordKind(word: string, next: IToken | undefined, first: boolean, lineFirst: IToken): TokenType {
   if (first) {
     if (word === 'gear') return said.gear
     if (word === 'to' && next !== undefined && /^(?:set|douse)$/i.test(next.image)) return ToOrder
   }
   if (word === 'allow' && (first || next?.image.includes('/'))) return said.allow
   if (word === 'pin' && next?.tokenType === Figure) return said.pin
-  if (lineFirst.tokenType === said.fits) return partsFits[word] ?? Word
+  if (lineFirst.tokenType === said.fits) return partsFits.get(word) ?? Word
   const kind = kinds.get(word)
   if (kind !== undefined) return kind
   return word.includes('/') ? RuleName : Word
@@ -109,12 +106,13 @@ function wordKind(token: IToken, next: IToken | undefined, first: boolean, lineF
 /** 'six pins': told, and read as 6. */
 function tellNumberWord(
   token: IToken,
+  word: string,
   next: IToken | undefined,
   source: Source,
   findings: Finding[],
 ): boolean {
-  const value = numberWords.indexOf(token.image.toLowerCase())
-  if (value < 0 || next === undefined || !counted.has(next.image.toLowerCase())) return false
+  const value = numberWords.get(word)
+  if (value === undefined || next === undefined || !counted.has(next.image.toLowerCase())) return false
   const at = tokenSpan(source, token)
   const remedy = `Write "${value} ${next.image}".`
   findings.push({
@@ -132,7 +130,9 @@ function tellNumberWord(
   return true
 }
 
-const numberWords = ' one two three four five six seven eight nine ten eleven twelve'.split(' ')
+const numberWords: ReadonlyMap<string, number> = new Map(
+  'one two three four five six seven eight nine ten eleven twelve'.split(' ').map((word, i) => [word, i + 1]),
+)
 const counted: ReadonlySet<string> = new Set(['pin', 'pins', 'hand', 'hands', 'in', 'a'])
 
 function tellFigure(token: IToken, source: Source, findings: Finding[]): void {

@@ -86,13 +86,13 @@ function allowedBeside(pages: readonly Page[], { names }: Known, beside: Beside)
 
 type Leaves = Belayed['leaves']
 
-const leavesFor = (said: Parameters<typeof leavesOf>[0], things: readonly string[]): Leaves =>
-  leavesOf(said).map(leave => ({ ...leave, things }))
+const leavesFor = (said: Parameters<typeof leavesOf>[0], things: () => readonly string[]): Leaves =>
+  leavesOf(said).map(leave => ({ ...leave, things: things() }))
 
 const ofEntries = ({ entries, pins }: Beside): Leaves => [
   ...entries.flatMap(entry =>
     [entry, ...entry.block.filter(({ kind }) => kind === 'corner')].flatMap(one =>
-      leavesFor(one, [nameKey(entry.name?.words ?? '')]),
+      leavesFor(one, () => [nameKey(entry.name?.words ?? '')]),
     ),
   ),
   ...pins,
@@ -107,8 +107,8 @@ function ofGear({ lines }: Beside): Leaves {
     ...hangings.flatMap(({ host, kit }) => kit.leaves.map(leave => ({ ...leave, things: [host.name] }))),
     ...[...new Set(sequences)].flatMap(sequence => {
       const phases = sequence.block.filter(({ kind }) => kind === 'phase')
-      const ofPhases = phases.flatMap(phase => leavesFor(phase, [phaseKey(phase)]))
-      return [...ofPhases, ...leavesFor(sequence, phases.map(phaseKey))]
+      const ofPhases = phases.flatMap(phase => leavesFor(phase, () => [phaseKey(phase)]))
+      return [...ofPhases, ...leavesFor(sequence, () => phases.map(phaseKey))]
     }),
   ]
 }
@@ -118,11 +118,11 @@ const ofPages = (pages: readonly Page[], names: LineNames): Leaves =>
   pages.flatMap(page => {
     switch (page.kind) {
       case 'vessel':
-        return page.name ? leavesFor(page, [page.name.words]) : []
+        return leavesFor(page, () => (page.name ? [page.name.words] : []))
       case 'belayOn':
-        return page.name ? leavesFor(page, [nameKey(page.name.words)]) : []
+        return leavesFor(page, () => (page.name ? [nameKey(page.name.words)] : []))
       case 'set':
-        return leavesFor(page, keysOf(page.names))
+        return leavesFor(page, () => keysOf(page.names))
       case 'survey':
         return page.block.flatMap(entry =>
           leavesOf(entry).map(leave => ({ ...leave, things: linesCalled(entry, names, silent) })),

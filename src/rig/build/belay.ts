@@ -163,16 +163,21 @@ const pinOf = ({ value, written }: Count): string =>
 
 function belayOn(deck: Deck, page: Page): void {
   if (!page.name) return
-  const berths = page.block.flatMap(statement => clausesOf(statement, 'berth').map(one => one.berth))
-  const { rails } = railsNamed(deck, page.name, place => addressesMeant(deck, berths, place))
+  const { rails } = railsNamed(deck, page.name, place => {
+    const berths = page.block.flatMap(statement => clausesOf(statement, 'berth').map(one => one.berth))
+    return addressesMeant(deck, berths, place)
+  })
   if (rails.length === 0) return
   for (const statement of page.block) {
     const number = statement.pins?.from
     if (!number) continue
     for (const { berth } of clausesOf(statement, 'berth')) sit(deck, rails, number, berth)
-    const places = rails.flatMap(rail => rail.places.filter(({ pin }) => pin === pinOf(number)))
-    const things = places.flatMap(({ address }) => [address, ...(deck.sittings.get(address)?.lines ?? [])])
-    deck.leaves.push(...leavesOf(statement).map(leave => ({ ...leave, things })))
+    const things = () =>
+      placesAt(rails, number).flatMap(({ place: { address } }) => [
+        address,
+        ...(deck.sittings.get(address)?.lines ?? []),
+      ])
+    deck.leaves.push(...leavesOf(statement).map(leave => ({ ...leave, things: things() })))
   }
 }
 
@@ -232,10 +237,7 @@ function railsOfName(
 
 function sit(deck: Deck, rails: readonly Rail[], number: Count, berth: Berth): void {
   const meant = berth.side && rails.length > 1 ? rails.filter(rail => rail.lie === berth.side) : rails
-  const places = meant.flatMap(rail => {
-    const place = rail.places.find(({ pin }) => pin === pinOf(number))
-    return place ? [{ rail, place }] : []
-  })
+  const places = placesAt(meant, number)
   const [rail] = meant
   if (places.length === 0) {
     if (rail) deck.say({ ...noSuchPin(rail, number), explains: addressesMeant(deck, [berth], rail.name) })
@@ -252,6 +254,15 @@ function sit(deck: Deck, rails: readonly Rail[], number: Count, berth: Berth): v
     case 'line':
       seat(deck, rails, places, berth.side, berth.line)
   }
+}
+
+/** The places of a number, one on each of the rails that has such a pin. */
+function placesAt(rails: readonly Rail[], number: Count) {
+  const painted = pinOf(number)
+  return rails.flatMap(rail => {
+    const place = rail.places.find(({ pin }) => pin === painted)
+    return place ? [{ rail, place }] : []
+  })
 }
 
 function noSuchPin(rail: Rail, pin: Count) {

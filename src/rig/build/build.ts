@@ -95,7 +95,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
   }
   const sailEntries = once(entriesOf(pages, 'sails', 'sail', say), 'sail', say)
   const bareSails = sailEntries.flatMap(one => buildSail(one, around, say) ?? [])
-  const hangings = hangAll([...bareSails, ...spars], [...sailEntries, ...sparEntries], gears, say)
+  const hangings = hangAll([...bareSails, ...spars], [...sailEntries, ...sparEntries], gears, around, say)
   const hung = uniqueLines(
     [
       ...hangings.flatMap(hungLines),
@@ -242,12 +242,13 @@ function hangAll(
   hosts: readonly (Sail | Spar)[],
   entries: readonly Statement[],
   gears: Parameters<typeof hang>[2],
+  around: Surroundings,
   say: Say,
 ): readonly Hanging[] {
   const entryOf = new Map(entries.map(one => [one.name?.span, one] as const))
   return hosts.flatMap(host => {
     const entry = entryOf.get(host.span)
-    return (entry && hang(host, entry, gears, say)) ?? []
+    return (entry && hang(host, entry, gears, around, say)) ?? []
   })
 }
 

@@ -7,7 +7,8 @@ export function clause<K extends Clause['kind']>(
   { clauses }: { readonly clauses: readonly Clause[] },
   kind: K,
 ): KindOf<K> | undefined {
-  return clauses.findLast((one): one is KindOf<K> => one.kind === kind)
+  for (let i = clauses.length - 1; i >= 0; i--) if (clauses[i]?.kind === kind) return clauses[i] as KindOf<K>
+  return undefined
 }
 
 /** All clauses of a kind, in the order said. */

@@ -57,10 +57,10 @@ function worked({ name, reach }: Reference, then: boolean, crew: Crew): readonly
   const pool = reach === 'above' ? crew.above : crew.lines
   const exact = pool.filter(({ own }) => own === key)
   const lines = exact.length > 0 ? exact : pool.filter(({ own }) => isPluralOf(key, own))
-  const pairKeys = [...new Set(lines.map(line => line.pairKey))]
-  return pairKeys.flatMap((pairKey): WorkedLine[] => {
-    const paired = lines.some(line => line.pairKey === pairKey && line.side)
-    if (!paired) return reach === 'other' ? [] : [{ pairKey, reach: 'all', then }]
+  return lines.flatMap(({ pairKey, side }, index): WorkedLine[] => {
+    // The lines of a pair stand together, and are worked as one.
+    if (pairKey === lines[index - 1]?.pairKey) return []
+    if (!side) return reach === 'other' ? [] : [{ pairKey, reach: 'all', then }]
     return [{ pairKey, reach: reachOf(reach), then }]
   })
 }
@@ -79,14 +79,17 @@ function reachOf(reach: Reference['reach']): WorkedLine['reach'] {
 
 /** Names in the orders that mean no line of the gear, and never did. */
 export function strangersInOrders({ kit }: Hanging): readonly Reference['name'][] {
-  const phases = [kit.toSet, kit.toDouse].flatMap(sequence => sequence?.block ?? [])
-  const references = phases.flatMap(phase =>
-    clausesOf(phase, 'act').flatMap(({ lines, then }) => [...lines, ...then]),
-  )
-  return references
-    .filter(({ reach }) => reach !== 'above')
-    .map(({ name }) => name)
-    .filter(name => !isOfTheGear(kit, name))
+  const strangers: Reference['name'][] = []
+  const judge = ({ name, reach }: Reference) => {
+    if (reach !== 'above' && !isOfTheGear(kit, name)) strangers.push(name)
+  }
+  for (const phase of [...(kit.toSet?.block ?? []), ...(kit.toDouse?.block ?? [])]) {
+    for (const { lines, then } of clausesOf(phase, 'act')) {
+      lines.forEach(judge)
+      then.forEach(judge)
+    }
+  }
+  return strangers
 }
 
 /** The sail that is sheeted to this one's yard. */

@@ -6,11 +6,14 @@ import type { Spar } from '../spar.ts'
 import { altered, type Kit, type KitLine, looseLine } from './kit.ts'
 import { leavesOf } from './leave.ts'
 import { finding, type Say, unknownName } from './say.ts'
+import { type FindThing, type Surroundings, thingsOf } from './thing.ts'
 
 /** A gear as hung on one sail or spar. */
 export interface Hanging {
   readonly host: Sail | Spar
   readonly kit: Kit
+  /** The things of the host that a place in the gear may name. */
+  readonly things: FindThing
 }
 
 /** One line as hung, before it is known where it belays. */
@@ -34,6 +37,7 @@ export function hang(
   host: Sail | Spar,
   entry: Statement,
   gears: ReadonlyMap<string, Kit>,
+  around: Surroundings,
   say: Say,
 ): Hanging | undefined {
   const hangs = entry.block.filter(one => one.kind === 'hang')
@@ -57,7 +61,8 @@ export function hang(
     return undefined
   }
   const kit = altered(gear, first.block, 'hung', say)
-  return { host, kit: { ...kit, leaves: [...kit.leaves, ...leavesOf(first)] } }
+  const leaves = [...kit.leaves, ...leavesOf(first)]
+  return { host, kit: { ...kit, leaves }, things: thingsOf(host, around) }
 }
 
 /** All lines of a hanging: two for each pair, port first. */

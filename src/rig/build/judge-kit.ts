@@ -42,12 +42,16 @@ export function judgeKits(
 
 /** Lines named as answering or as the other half of a rope, that neither are nor ever were in the gear. Names of other sails' lines hold more words and are left. */
 function strangersInAnswers(kit: Kit): readonly Name[] {
-  return [...kit.lines.values()]
-    .flatMap(({ against, notAgainst, middledWith }) => [
-      ...[...against, ...notAgainst].map(({ name }) => name),
-      ...(middledWith ? [middledWith] : []),
-    ])
-    .filter(name => !isOfTheGear(kit, name))
+  const strangers: Name[] = []
+  const judge = (name: Name) => {
+    if (!isOfTheGear(kit, name)) strangers.push(name)
+  }
+  for (const { against, notAgainst, middledWith } of kit.lines.values()) {
+    for (const { name } of against) judge(name)
+    for (const { name } of notAgainst) judge(name)
+    if (middledWith) judge(middledWith)
+  }
+  return strangers
 }
 
 const placesOf = (kit: Kit): readonly Place[] => [

@@ -83,54 +83,73 @@ export const emptyKit = (name: Name): Kit => ({
 /** How strictly a new name is taken: a gear's own page may add lines; a sail must say "with" to add one. */
 export type Strictness = 'own page' | 'hung'
 
-/** The kit as altered by what is said under it, in the order said. */
-export function altered(kit: Kit, statements: readonly Statement[], strictness: Strictness, say: Say): Kit {
-  return statements.reduce((so, statement) => alteredBy(so, statement, strictness, say), kit)
+/** A kit while it is being altered: a copy of the one it is made from. */
+type Draft = {
+  -readonly [K in keyof Kit]: Kit[K] extends ReadonlyMap<string, infer V>
+    ? Map<string, V>
+    : Kit[K] extends ReadonlySet<string>
+      ? Set<string>
+      : Kit[K]
 }
 
-function alteredBy(kit: Kit, statement: Statement, strictness: Strictness, say: Say): Kit {
-  switch (statement.kind) {
+/** The kit as altered by what is said under it, in the order said. */
+export function altered(kit: Kit, statements: readonly Statement[], strictness: Strictness, say: Say): Kit {
+  const draft: Draft = {
+    ...kit,
+    blocks: new Map(kit.blocks),
+    lines: new Map(kit.lines),
+    left: new Set(kit.left),
+  }
+  for (const statement of statements) alter(draft, statement, strictness, say)
+  return draft
+}
+
+function alter(kit: Draft, statement: Statement, strictness: Strictness, say: Say): void {
+  const { kind, name } = statement
+  switch (kind) {
     case 'sequence':
-      return statement.name?.words === 'douse' ? { ...kit, toDouse: statement } : { ...kit, toSet: statement }
+      if (name?.words === 'douse') kit.toDouse = statement
+      else kit.toSet = statement
+      return
     case 'block':
-      return statement.name && kit.lines.has(nameKey(statement.name.words))
-        ? withLine(kit, statement, statement.name, strictness, say)
-        : withBlock(kit, statement, say)
+      if (name && kit.lines.has(nameKey(name.words))) sayLine(kit, statement, name, strictness, say)
+      else sayBlock(kit, statement, say)
+      return
     case 'line':
-      return statement.name ? withLine(kit, statement, statement.name, strictness, say) : kit
+      if (name) sayLine(kit, statement, name, strictness, say)
+      return
     default:
-      return withParticulars(kit, statement, say)
+      sayParticulars(kit, statement, say)
   }
 }
 
 /** "fits ...", "without ...", "tack shackled to stay foot". */
-function withParticulars(kit: Kit, statement: Statement, say: Say): Kit {
-  let so: Kit = { ...kit, leaves: [...kit.leaves, ...leavesOf(statement)] }
-  for (const { names } of clausesOf(statement, 'fits')) so = { ...so, fits: names }
+function sayParticulars(kit: Draft, statement: Statement, say: Say): void {
+  kit.leaves = [...kit.leaves, ...leavesOf(statement)]
+  kit.fits = clause(statement, 'fits')?.names ?? kit.fits
   const shackled = clause(statement, 'shackled')
   if (shackled && statement.name) {
     const part = { part: statement.name.words, by: shackled.by, to: shackled.to.words }
-    so = { ...so, shackled: [...so.shackled.filter(other => other.part !== part.part), part] }
+    kit.shackled = [...kit.shackled.filter(other => other.part !== part.part), part]
   }
   for (const { names } of clausesOf(statement, 'without')) {
-    for (const name of names) so = withoutLine(so, name, say)
+    for (const name of names) leaveOut(kit, name, say)
   }
-  return so
 }
 
-function withoutLine(kit: Kit, name: Name, say: Say): Kit {
-  const dropped = kitLinesOf(kit, nameKey(name.words))
-  if (dropped.length === 0) {
-    if (!kit.left.has(nameKey(name.words))) say(notOfTheGear(kit, name))
-    return kit
+function leaveOut(kit: Draft, name: Name, say: Say): void {
+  const key = nameKey(name.words)
+  const dropped = kitLinesOf(kit, key)
+  if (dropped.length === 0 && !kit.left.has(key)) say(notOfTheGear(kit, name))
+  for (const line of dropped) {
+    kit.lines.delete(line)
+    kit.left.add(line)
   }
-  const lines = new Map([...kit.lines].filter(([key]) => !dropped.includes(key)))
-  return { ...kit, lines, left: new Set([...kit.left, ...dropped]) }
 }
 
-function withBlock(kit: Kit, statement: Statement, say: Say): Kit {
+function sayBlock(kit: Draft, statement: Statement, say: Say): void {
   const { name } = statement
-  if (!name) return kit
+  if (!name) return
   const model = likeBlock(kit, statement, say)
   const key = nameKey(name.words)
   const before = model ?? kit.blocks.get(key)
@@ -139,14 +158,13 @@ function withBlock(kit: Kit, statement: Statement, say: Say): Kit {
   const base = at ?? before?.place
   const place = base ? (steps.length > 0 ? moved(base, steps) : base) : absolute(steps, statement.span)
   const marks = marksOf(statement)
-  const blocks = new Map(kit.blocks).set(key, {
+  kit.blocks.set(key, {
     name,
     place,
     number: marks.number ?? before?.number,
     inspected: marks.inspected ?? before?.inspected,
     span: statement.span,
   })
-  return { ...kit, blocks }
 }
 
 function likeBlock(kit: Kit, statement: Statement, say: Say): KitBlock | undefined {
@@ -160,31 +178,28 @@ function likeBlock(kit: Kit, statement: Statement, say: Say): KitBlock | undefin
 const absolute = (steps: Place['steps'], span: Span): Place | undefined =>
   steps.length > 0 ? { from: undefined, steps, abreast: undefined, span } : undefined
 
-function withLine(kit: Kit, statement: Statement, name: Name, strictness: Strictness, say: Say): Kit {
+function sayLine(kit: Draft, statement: Statement, name: Name, strictness: Strictness, say: Say): void {
   const key = nameKey(name.words)
   const like = clause(statement, 'like')
   const before = kit.lines.get(key)
   if (!before && strictness === 'hung' && !statement.added) {
     if (!kit.left.has(key)) say(notOfTheGear(kit, name))
-    return kit
+    return
   }
   const model = like ? kit.lines.get(nameKey(like.name.words)) : undefined
   if (like && !model) say(notOfTheGear(kit, like.name))
   sayUnknownPurchases(statement, say)
   const base = model ? { ...model, name } : (before ?? freshLine(name, statement.span))
-  const lines = new Map(kit.lines).set(key, spokenLine(base, statement))
+  kit.lines.set(key, spokenLine(base, statement))
   // "With tack" unshackles a tack that the kit shackles.
-  const shackled = kit.shackled.filter(({ part }) => !(statement.added && nameKey(part) === key))
-  const left = new Set([...kit.left].filter(gone => gone !== key))
-  return { ...withNamedBlocks({ ...kit, lines, shackled, left }, statement, say) }
+  if (statement.added) kit.shackled = kit.shackled.filter(({ part }) => nameKey(part) !== key)
+  kit.left.delete(key)
+  sayNamedBlocks(kit, statement, say)
 }
 
 /** Blocks may be moved in the lines set in under a line. */
-function withNamedBlocks(kit: Kit, { block }: Statement, say: Say): Kit {
-  return block.reduce(
-    (so, statement) => (statement.kind === 'block' ? withBlock(so, statement, say) : so),
-    kit,
-  )
+function sayNamedBlocks(kit: Draft, { block }: Statement, say: Say): void {
+  for (const statement of block) if (statement.kind === 'block') sayBlock(kit, statement, say)
 }
 
 const freshLine = (name: Name, span: Span): KitLine => ({
@@ -218,74 +233,99 @@ const freshLine = (name: Name, span: Span): KitLine => ({
 })
 
 /** A line with each slot that is said anew replaced, and all others kept. */
-export const spokenLine = (base: KitLine, statement: Statement): KitLine =>
-  statement.clauses.reduce(withSaid, {
-    ...base,
-    leaves: [...base.leaves, ...leavesOf(statement)],
-    span: statement.span,
-  })
+export function spokenLine(base: KitLine, statement: Statement): KitLine {
+  const line = { ...base, leaves: [...base.leaves, ...leavesOf(statement)], span: statement.span }
+  for (const said of statement.clauses) saySlot(line, said)
+  return line
+}
 
-function withSaid(line: KitLine, said: Clause): KitLine {
+/** A line while its slots are being said. */
+type Slots = { -readonly [K in keyof KitLine]: KitLine[K] }
+
+function saySlot(line: Slots, said: Clause): void {
   switch (said.kind) {
     case 'pair':
-      return { ...line, pair: true, shifts: undefined }
+      line.pair = true
+      line.shifts = undefined
+      return
     case 'single':
-      return { ...line, pair: false }
+      line.pair = false
+      return
     case 'rope':
-      return { ...line, rope: said.material ? said : { ...said, material: line.rope?.material } }
+      line.rope = said.material ? said : { ...said, material: line.rope?.material }
+      return
     case 'rove':
-      return { ...line, rove: said.parts, below: said.below }
+      line.rove = said.parts
+      line.below = said.below
+      return
     case 'count':
-      return { ...line, hands: said.count.value }
+      line.hands = said.count.value
+      return
     case 'deed':
-      return { ...line, deed: said }
+      line.deed = said
+      return
     case 'against':
-      return withAnswers(line, said)
+      sayAnswers(line, said)
+      return
     case 'answered':
-      return { ...line, answeredBy: said.by.text, against: [], notAgainst: [] }
+      line.answeredBy = said.by.text
+      line.against = []
+      line.notAgainst = []
+      return
     case 'through':
-      return { ...line, through: said.places, to: said.to ?? line.to }
+      line.through = said.places
+      line.to = said.to ?? line.to
+      return
     case 'leadTo':
-      return { ...line, to: said.place }
+      line.to = said.place
+      return
     case 'travels':
-      return { ...line, travels: said.measure.value }
+      line.travels = said.measure.value
+      return
     case 'cut':
-      return { ...line, cut: said.measure.value }
+      line.cut = said.measure.value
+      return
     case 'shifts':
-      return { ...line, pair: false, shifts: said.to }
+      line.pair = false
+      line.shifts = said.to
+      return
     case 'on':
-      return { ...line, horse: said.names[0] }
+      line.horse = said.names[0]
+      return
     case 'nicknamed':
-      return { ...line, nicknames: said.names.map(({ text }) => text) }
+      line.nicknames = said.names.map(({ text }) => text)
+      return
     case 'middled':
-      return { ...line, middledWith: said.with }
+      line.middledWith = said.with
+      return
     case 'whipped':
     case 'coloured':
-      return { ...line, [said.kind]: said.label.text }
+      line[said.kind] = said.label.text
+      return
     case 'conjectural':
-      return { ...line, conjectural: true, credited: said.by?.text }
+      line.conjectural = true
+      line.credited = said.by?.text
+      return
     case 'called':
-      return { ...line, called: said.label.text }
     case 'short':
-      return { ...line, short: said.label.text }
-    default:
-      return line
+      line[said.kind] = said.label.text
   }
 }
 
-function withAnswers(line: KitLine, { mode, lines }: Extract<Clause, { kind: 'against' }>): KitLine {
+function sayAnswers(line: Slots, { mode, lines }: Extract<Clause, { kind: 'against' }>): void {
   switch (mode) {
     case 'only':
-      return { ...line, against: lines, notAgainst: [], answeredBy: undefined }
+      line.against = lines
+      line.notAgainst = []
+      line.answeredBy = undefined
+      return
     case 'also':
-      return {
-        ...line,
-        against: [...line.against, ...lines],
-        notAgainst: line.notAgainst.filter(one => !lines.some(other => isSameName(one, other))),
-        answeredBy: undefined,
-      }
+      line.against = [...line.against, ...lines]
+      line.notAgainst = line.notAgainst.filter(one => !lines.some(other => isSameName(one, other)))
+      line.answeredBy = undefined
+      return
     case 'not':
-      return { ...line, notAgainst: [...line.notAgainst, ...lines] }
+      line.notAgainst = [...line.notAgainst, ...lines]
   }
 }
 
@@ -293,7 +333,12 @@ const isSameName = (a: Reference, b: Reference) => nameKey(a.name.words) === nam
 
 /** A line that stands by itself on the page of lines, with the blocks set in under it. */
 export function looseLine(statement: Statement, name: Name, say: Say): KitLine {
-  const { blocks } = withNamedBlocks(emptyKit(name), statement, say)
+  const { blocks } = altered(
+    emptyKit(name),
+    statement.block.filter(({ kind }) => kind === 'block'),
+    'hung',
+    say,
+  )
   sayUnknownPurchases(statement, say)
   return { ...spokenLine(freshLine(name, statement.span), statement), blocks }
 }

@@ -5,21 +5,21 @@ import type { BelayingPoint } from '../rail.ts'
 import type { Hung } from './hung.ts'
 import type { Kit } from './kit.ts'
 import { type Ground, locate, type Thing } from './place.ts'
-import { type FindThing, type Surroundings, shipThings, thingsOf } from './thing.ts'
+import { type FindThing, type Surroundings, shipThings } from './thing.ts'
 
 /** Blocks placed from other blocks deeper than this are taken for a loop. */
 const deepest = 16
 
 /** What the names in a line's places stand for: blocks of its gear, things of its host, things of the ship. */
 export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, depth = 0): Ground {
-  const ownThing = hung.hanging && thingsOf(hung.hanging.host, around)
+  const { line, hanging } = hung
   const anyThing = shipThings(around)
-  const horse = hung.line.horse ?? horseOf(hung.hanging?.kit)
-  const onSpar = hung.line.deed?.on && nameKey(hung.line.deed.on.words)
   const thing = (key: string): Figure<Thing> | undefined => {
-    if (key === 'horse')
+    if (key === 'horse') {
+      const horse = line.horse ?? horseOf(hanging?.kit)
       return horse ? horseThing(anyThing, horse.words, outward) : unknown('its horse is to be given')
-    const block = hung.hanging?.kit.blocks.get(key) ?? looseBlocks(hung)?.get(key)
+    }
+    const block = (hanging ? hanging.kit : line).blocks.get(key)
     if (block) {
       if (!block.place) return unknown(`the place of the ${block.name.words} is to be given`)
       if (depth > deepest) return unknown(`the ${block.name.words} is placed from itself`)
@@ -27,8 +27,8 @@ export function groundOf(hung: Hung, outward: -1 | 0 | 1, around: Surroundings, 
       return at.known ? { known: true, value: { at: at.value } } : at
     }
     return (
-      ownThing?.(key, outward) ??
-      (onSpar ? sparPart(onSpar, key, around, outward) : undefined) ??
+      hanging?.things(key, outward) ??
+      (line.deed?.on ? sparPart(nameKey(line.deed.on.words), key, around, outward) : undefined) ??
       anyThing(key, outward)
     )
   }
@@ -41,9 +41,6 @@ const horseThing = (anyThing: FindThing, words: string, outward: number): Figure
 
 /** The horse that a gear's sheet slides on: its other lines may name it too. */
 const horseOf = (kit: Kit | undefined) => [...(kit?.lines.values() ?? [])].find(line => line.horse)?.horse
-
-const looseBlocks = (hung: Hung): Kit['blocks'] | undefined =>
-  hung.hanging === undefined ? hung.line.blocks : undefined
 
 /** "gaff end" of an ensign halyard that hoists on the mainsail gaff. */
 function sparPart(

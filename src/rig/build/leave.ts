@@ -16,7 +16,7 @@ interface Speaking {
 
 /** The leaves a statement gives, each with the reason that stands behind it; one without a reason allows nothing. */
 export const leavesOf = ({ clauses }: Speaking): readonly Leave[] =>
-  clauses.flatMap((one, index) => {
+  allowing(clauses).flatMap((one, index) => {
     const reason = clauses[index + 1]
     if (one.kind !== 'allow' || reason?.kind !== 'because') return []
     return [{ rule: one.check.text as Slug, because: reason.words.text, span: one.span }]
@@ -24,11 +24,15 @@ export const leavesOf = ({ clauses }: Speaking): readonly Leave[] =>
 
 /** A finding for each leave that a statement gives without a reason. */
 export const reasonsMissing = ({ clauses }: Speaking): readonly Finding[] =>
-  clauses.flatMap((one, index) =>
+  allowing(clauses).flatMap((one, index) =>
     one.kind === 'allow' && clauses[index + 1]?.kind !== 'because'
       ? [reasonMissing(one.check.text, one.span)]
       : [],
   )
+
+/** Clauses among which something is allowed: most statements have none. */
+const allowing = (clauses: readonly Clause[]): readonly Clause[] =>
+  clauses.some(({ kind }) => kind === 'allow') ? clauses : []
 
 export const reasonMissing = (rule: string, at: Span): Finding =>
   finding('allow/no-reason', at, `${rule} is allowed without a reason.`, {

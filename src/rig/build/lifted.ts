@@ -12,6 +12,7 @@ export function buildLifted(
   names: LineNames,
   say: Say,
 ): ReadonlyMap<string, string> {
+  if (!pages.some(({ kind }) => kind === 'lifted')) return new Map()
   const ofSail = new Map<string, string[]>()
   for (const { hanging, pairKey } of hung) {
     if (!hanging) continue

@@ -58,20 +58,19 @@ const isLabel = (one: Clause) => one.kind === 'called' || one.kind === 'short'
  * hung on the copy is the model's gear, altered as the model alters it, and then as the copy does.
  */
 function overlaidBlock(base: readonly Statement[], own: readonly Statement[]): readonly Statement[] {
-  const severalOf = (key: string) => own.filter(one => one.name && particularKey(one) === key).length > 1
-  const said = new Map(
-    own.flatMap(one =>
-      one.name && !severalOf(particularKey(one)) ? [[particularKey(one), one] as const] : [],
-    ),
-  )
+  if (own.length === 0) return base
+  const named = own.filter(({ name }) => name).map(one => [particularKey(one), one] as const)
+  const severalOf = (key: string) => named.filter(([other]) => other === key).length > 1
+  const said = new Map(named.filter(([key]) => !severalOf(key)))
   const hangsAnother = (one: Statement) =>
     one.kind === 'hang' && !said.has(particularKey(one)) && own.some(other => other.kind === 'hang')
   const kept = base
     .filter(one => !hangsAnother(one) && !severalOf(particularKey(one)))
     .map(one => {
-      const again = said.get(particularKey(one))
+      const key = particularKey(one)
+      const again = said.get(key)
       if (!again) return one
-      said.delete(particularKey(one))
+      said.delete(key)
       return again.kind === 'hang'
         ? { ...again, block: [...one.block, ...again.block] }
         : overlaid(one, again)

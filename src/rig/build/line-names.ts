@@ -90,6 +90,7 @@ function prefixes(place: string): readonly string[] {
 
 /** A side said with the name, at its beginning or its end. */
 export function withoutSide(key: string): { readonly key: string; readonly side: Side | undefined } {
+  if (!key.includes('port') && !key.includes('starboard')) return { key, side: undefined }
   const match = /^(?:(port|starboard) )?(.*?)(?: (port|starboard))?$/.exec(key)
   const side = (match?.[3] ?? match?.[1]) as Side | undefined
   return { key: match?.[2] ?? key, side }

@@ -197,7 +197,7 @@ const kinds = [
 
 /** The kind of line: the longest known kind its own words end with, else their last word. */
 function kindOf(own: string): string {
-  const known = kinds.find(kind => own === kind || own.endsWith(` ${kind}`))
+  const known = kinds.find(kind => own.endsWith(kind) && (own === kind || own.at(-kind.length - 1) === ' '))
   return known ?? own.split(' ').at(-1) ?? own
 }
 
