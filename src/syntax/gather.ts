@@ -49,7 +49,7 @@ export function gather(files: Files, entry: Source, entryPath = entry.name): Fou
   const take = (source: Source, here: FilePlace, within: readonly string[], ready?: Tree) => {
     sources.push(source)
     const parsed = ready ? { value: ready, findings: [] } : parse(source)
-    findings.push(...parsed.findings)
+    for (const finding of parsed.findings) findings.push(finding)
     for (const page of parsed.value.pages) {
       pages.push(page)
       if (page.kind === 'bringIn') bring(page, here, within)

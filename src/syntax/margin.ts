@@ -39,7 +39,8 @@ export function setMargins(tokens: readonly IToken[], source: Source, findings: 
   const setting: Setting = {
     source,
     findings,
-    begun: wordsBeginning(tokens),
+    tokens,
+    begun: undefined,
     out: [],
     levels: [0],
     page: undefined,
@@ -50,8 +51,7 @@ export function setMargins(tokens: readonly IToken[], source: Source, findings: 
     const start = tokens[at]?.tokenType === LineStart ? at + 1 : at
     let end = start
     while (end < tokens.length && tokens[end]?.tokenType !== LineStart) end++
-    if (end > start)
-      setLine(setting, tokens.slice(start, end), tokens[start - 1], () => pageBelow(tokens, end))
+    if (end > start) setLine(setting, tokens.slice(start, end), tokens[start - 1], end)
     at = end
   }
   for (let depth = setting.levels.length; depth > 1; depth--) setting.out.push(setOut)
@@ -61,8 +61,9 @@ export function setMargins(tokens: readonly IToken[], source: Source, findings: 
 interface Setting {
   readonly source: Source
   readonly findings: Finding[]
-  /** All words that begin a line of the text. */
-  readonly begun: ReadonlySet<string>
+  readonly tokens: readonly IToken[]
+  /** All words that begin a line of the text, gathered when one is misspelt. */
+  begun: ReadonlySet<string> | undefined
   readonly out: IToken[]
   /** The column of every open level, the margin first. */
   levels: number[]
@@ -72,16 +73,11 @@ interface Setting {
   strangers: boolean
 }
 
-function setLine(
-  setting: Setting,
-  line: readonly IToken[],
-  start: IToken | undefined,
-  below: () => readonly IToken[],
-): void {
+function setLine(setting: Setting, line: readonly IToken[], start: IToken | undefined, end: number): void {
   const first = line[0] as IToken
   const column = columnOf(setting.source.text, first, start)
   const opens = page[first.image.toLowerCase() as keyof typeof page]
-  if (column === 0 || (column === 1 && opens !== undefined)) setPage(setting, line, column, opens, below)
+  if (column === 0 || (column === 1 && opens !== undefined)) setPage(setting, line, column, opens, end)
   else if (setting.page === undefined) leaveOut(setting, line)
   else setUnderPage(setting, line, column)
 }
@@ -133,10 +129,10 @@ function setPage(
   line: readonly IToken[],
   column: number,
   written: TokenType | undefined,
-  below: () => readonly IToken[],
+  end: number,
 ): void {
   const first = line[0] as IToken
-  const opens = written ?? pageMeant(setting, first, below)
+  const opens = written ?? pageMeant(setting, first, end)
   if (opens === undefined && isOfThePageAbove(setting, line)) {
     setStray(setting, line)
     return
@@ -169,24 +165,22 @@ function isOfThePageAbove({ page: here }: Setting, line: readonly IToken[]): boo
 
 const saysMore: ReadonlySet<TokenType> = new Set([Comma, Measure, Count])
 
-/** A line that has slipped out to the margin, read as if it were set in. */
+/** A line that has slipped out to the margin, read as if it were set in; of several that follow each other the first is told. */
 function setStray(setting: Setting, line: readonly IToken[]): void {
   const first = line[0] as IToken
   if (!onlyGoesOn.has(first.tokenType)) {
-    setting.findings.push(stray(setting.source, first))
+    if (!setting.strangers) setting.findings.push(stray(setting.source, first))
+    setting.strangers = true
   }
   setUnderPage(setting, line, setting.levels[1] ?? 2)
 }
 
 /** The page that a word at the margin is read as, with what is told of it. */
-function pageMeant(
-  { begun, source, findings }: Setting,
-  first: IToken,
-  below: () => readonly IToken[],
-): TokenType | undefined {
-  const meant = meantWord(first, begun, below)
+function pageMeant(setting: Setting, first: IToken, end: number): TokenType | undefined {
+  setting.begun ??= wordsBeginning(setting.tokens)
+  const meant = meantWord(first, setting.begun, pageBelow(setting.tokens, end))
   if (meant === undefined) return undefined
-  findings.push(readAs(source, first, meant))
+  setting.findings.push(readAs(setting.source, first, meant))
   return page[meant]
 }
 

@@ -12,10 +12,10 @@ import { type PageWord, pageWords } from './words.ts'
 export function meantWord(
   { image }: IToken,
   begun: ReadonlySet<string>,
-  below: () => readonly IToken[],
+  below: readonly IToken[],
 ): PageWord | undefined {
   const lacking = pageWords.filter(word => !begun.has(word))
-  const meant = clearlyNearest(image, pageWords) ?? clearlyNearest(image, lacking) ?? spokenOf(image, below())
+  const meant = clearlyNearest(image, pageWords) ?? clearlyNearest(image, lacking) ?? spokenOf(image, below)
   return pageWords.find(word => word === meant)
 }
 
@@ -52,7 +52,7 @@ export function stray(source: Source, first: IToken): Finding {
     'syntax/page-word',
     tokenSpan(source, first),
     `"${first.image}" stands at the margin, where only page words stand; it is read as a line of the page above.`,
-    `Set it in by two spaces; or begin a page of its own with a page word: ${offered}.`,
+    `Set it in by two spaces, and the lines below that stand so; or begin a page of its own with a page word: ${offered}.`,
   )
 }
 
@@ -81,11 +81,14 @@ const hallmarks: Readonly<Partial<Record<PageWord, ReadonlySet<string>>>> = {
 
 /** The words of the lines that follow, as far as the next at the margin. */
 export function pageBelow(tokens: readonly IToken[], from: number): readonly IToken[] {
-  const isAtMargin = ({ tokenType, image }: IToken, next: IToken | undefined) =>
-    tokenType === LineStart && /[\r\n]$/.test(image) && next?.tokenType !== LineStart
-  const end = tokens.findIndex((token, index) => index >= from && isAtMargin(token, tokens[index + 1]))
-  return tokens.slice(from, end < 0 ? tokens.length : end)
+  let end = from
+  while (end < tokens.length && !endsPage(tokens[end], tokens[end + 1])) end++
+  return tokens.slice(from, end)
 }
+
+/** Whether what follows a newline stands at the margin. */
+const endsPage = (token: IToken | undefined, next: IToken | undefined): boolean =>
+  token?.tokenType === LineStart && /[\r\n]$/.test(token.image) && next?.tokenType !== LineStart
 
 /** All words that begin a line of a text. */
 export function wordsBeginning(tokens: readonly IToken[]): ReadonlySet<string> {

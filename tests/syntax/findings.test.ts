@@ -110,6 +110,7 @@ fore mast, stepped 7.40 m aft 1.60 m up
 #^^^^ error syntax/page-word: "fore" stands at the margin, where only page words stand; it is read as a line of the page above.
   lower mast to 15 up
 #               ^^ error measure/unit-missing: "15" wants a unit: m, mm, cm, ft or in. As in "15 m up".
+main mast, stepped 17.40 m aft 1.60 m up
 poles
 #^^^^^ error syntax/page-word: "poles" stands at the margin, where only page words stand.
   mizzen mast, stepped 15 aft`))
