@@ -45,6 +45,7 @@ export function setMargins(tokens: readonly IToken[], source: Source, findings: 
     levels: [0],
     page: undefined,
     strangers: false,
+    strays: false,
   }
   let at = 0
   while (at < tokens.length) {
@@ -71,6 +72,8 @@ interface Setting {
   page: TokenType | undefined
   /** Whether the last line at the margin was already told to be out of place. */
   strangers: boolean
+  /** Whether a line of this page was already told to stand at the margin. */
+  strays: boolean
 }
 
 function setLine(setting: Setting, line: readonly IToken[], start: IToken | undefined, end: number): void {
@@ -140,6 +143,7 @@ function setPage(
   for (let depth = setting.levels.length; depth > 1; depth--) setting.out.push(setOut)
   setting.levels = [0]
   setting.page = opens
+  setting.strays = false
   if (opens === undefined) {
     const offers = nearest(first.image, pageWords)
     if (offers.length > 0 || !setting.strangers)
@@ -169,8 +173,8 @@ const saysMore: ReadonlySet<TokenType> = new Set([Comma, Measure, Count])
 function setStray(setting: Setting, line: readonly IToken[]): void {
   const first = line[0] as IToken
   if (!onlyGoesOn.has(first.tokenType)) {
-    if (!setting.strangers) setting.findings.push(stray(setting.source, first))
-    setting.strangers = true
+    if (!setting.strays) setting.findings.push(stray(setting.source, first))
+    setting.strays = true
   }
   setUnderPage(setting, line, setting.levels[1] ?? 2)
 }
