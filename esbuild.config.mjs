@@ -51,10 +51,22 @@ await build({
   format: 'iife',
   plugins: [analysed, verbsApart],
   define: { 'import.meta.url': 'url' },
+  // None of our verbs is a program of its own, and the module is slow to load.
+  alias: { 'node:child_process': './src/faces/no-process.ts' },
   banner: { js: '(function (require, importModule, url) {' },
   footer: { js: '})' },
 })
-await build({ ...shared, entryPoints: { cli: 'src/faces/start.ts' } })
+// V8 reads a script sooner that is all ASCII; what esbuild leaves otherwise stands in patterns.
+const command = join(folder, 'command.cjs')
+const escaped = readFileSync(command, 'utf8').replace(/[^\0-\x7f]/g, one => `\\u${one.charCodeAt(0).toString(16).padStart(4, '0')}`)
+writeFileSync(command, escaped)
+await build({
+  ...shared,
+  entryPoints: { cli: 'src/faces/start.ts' },
+  outExtension: { '.js': '.cjs' },
+  format: 'cjs',
+  define: { 'import.meta.dirname': '__dirname' },
+})
 
 // The trees of the standard gear's texts, so that a check need not parse them.
 const { parse } = await import(pathToFileURL(join(folder, 'index.js')).href)

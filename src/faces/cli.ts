@@ -242,4 +242,14 @@ async function run(): Promise<void> {
   }
 }
 
-void run()
+/** Once all is written nothing is waited for: V8 would only begin to collect garbage. */
+const leave = () => whenWritten(process.stdout, () => whenWritten(process.stderr, () => process.exit()))
+
+/** Goes on when all that a stream was given is written; where that fails, `leaveOutput` ends the run. */
+function whenWritten(stream: NodeJS.WriteStream, then: () => void): void {
+  stream.write('', lost => {
+    if (!lost) then()
+  })
+}
+
+void run().then(leave)

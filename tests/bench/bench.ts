@@ -14,11 +14,11 @@ import { bareRatio, median, milliseconds, slopeOf, timed, worked } from './measu
 import { reckoningRows } from './reckoning.ts'
 
 const root = join(import.meta.dirname, '../..')
-const cli = join(root, 'dist', 'cli.js')
+const cli = join(root, 'dist', 'cli.cjs')
 const barque = join(root, 'rigs', 'barque-harrow-tansy.rig')
 const say = (...cells: readonly string[]) => process.stdout.write(`| ${cells.join(' | ')} |\n`)
 
-if (!existsSync(cli)) throw new Error('dist/cli.js is missing: run "npm run build" first.')
+if (!existsSync(cli)) throw new Error('dist/cli.cjs is missing: run "npm run build" first.')
 
 const bundle = await bundleStages()
 const { buildRig, compile, foulsOf, gather, reckon, reckoningRecord } = stagesOf(bundle)

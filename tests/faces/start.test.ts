@@ -19,7 +19,7 @@ beforeAll(() => {
   const cache = join(root, 'node_modules', '.cache')
   mkdirSync(cache, { recursive: true })
   folder = mkdtempSync(join(cache, 'crosstree-dist-'))
-  cli = join(folder, 'cli.js')
+  cli = join(folder, 'cli.cjs')
   kept = join(folder, 'command.v8')
   const built = spawnSync(process.execPath, ['esbuild.config.mjs', folder], { cwd: root, encoding: 'utf8' })
   expect([built.status, built.stderr]).toEqual([0, ''])
