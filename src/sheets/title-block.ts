@@ -27,8 +27,6 @@ export interface TitleBlock {
 
 /** Where each of the five cells begins, as a share of the band; the last share is the band's end. */
 const cellStarts = [0, 0.299, 0.487, 0.654, 0.834, 1] as const
-const leading = 4.05
-const firstBaseline = 7.3
 
 /** The band at a plate's foot: scale, sail figures, dimensions, revision, and digest with sheet number. */
 export function titleBlock(block: TitleBlock): Mark {
@@ -77,16 +75,21 @@ const separator = (x: number, { top, bottom }: Rect): Mark => ({
 
 const padding = 3.2
 
-/** Lines that a cell holds: a long value may take two of them, as long as there is room for the rows after it. */
-const linesInCell = 5
+/** How lines stand in a cell, and how many it holds: closer where a long value wants two of them. */
+const settings = [
+  { lines: 5, first: 7.3, leading: 4.05 },
+  { lines: 6, first: 6.4, leading: 3.55 },
+] as const
 
 function rowMarks(cell: Rect, rows: readonly TitleRow[], column: number, ruler: Ruler): readonly Mark[] {
   const x = cell.left + padding
   const room = cell.right - x - column - padding
+  const wanted = rows.reduce((sum, { value }) => sum + valueLines(value, room, 2, ruler).length, 0)
+  const { lines, first, leading } = settings.find(one => one.lines >= wanted) ?? settings[1]
   let line = 0
   return rows.map(({ label, value, isPart }, i) => {
-    const y = cell.top + firstBaseline + line * leading
-    const linesLeft = linesInCell - line - (rows.length - 1 - i)
+    const y = cell.top + first + line * leading
+    const linesLeft = lines - line - (rows.length - 1 - i)
     const values = valueLines(value, room, Math.min(2, linesLeft), ruler)
     line += values.length
     const words = [

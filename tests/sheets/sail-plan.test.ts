@@ -50,7 +50,7 @@ describe.each(plates)('$vessel on the $paper family', ({ rig, paper, vessel }) =
 
   test('is a landscape A3 or Tabloid, at a standard scale', () => {
     expect([sheet.width, sheet.height]).toEqual(paper === 'A4' ? [420, 297] : [431.8, 279.4])
-    expect(scaleOf(sheet)).toBe({ A4: [200, 125], Letter: [250, 150] }[paper][vessels.indexOf(vessel)])
+    expect(scaleOf(sheet)).toBe({ A4: [200, 125], Letter: [200, 150] }[paper][vessels.indexOf(vessel)])
   })
 
   test('lays no word over another, and none outside the frame', () => {

@@ -1,6 +1,6 @@
 import type { DeckThing, Mast, Rig } from '../../rig/index.ts'
 import type { Span } from '../../text/index.ts'
-import { ink } from '../ink.ts'
+import { ink, weight } from '../ink.ts'
 import { narrowest, widthOf } from '../narrow.ts'
 import { grown, type Rect, rect, rectsMeet } from '../plane.ts'
 import type { Mark, Point } from '../sheet.ts'
@@ -53,7 +53,9 @@ export function deckNames(
   }
   for (const rail of rails) {
     const code = { label: rail.rail.code, span: rail.rail.span }
-    lettering.place(code, clearFirst(codePlaces(rail, layout, ruler), barred))
+    const box = lettering.place(code, clearFirst(codePlaces(rail, layout, ruler), barred))
+    const isOverThing = barred.some(other => rectsMeet(rail.bounds, other))
+    if (box && isOverThing) lettering.add(tether(rail.bounds, box))
   }
   for (const { mast, at } of masts) lettering.place(mast, mastPlaces(mast, at, layout, ruler), barred)
   for (const thing of rig.deck.filter(isRaisedDeck))
@@ -79,12 +81,25 @@ function letteringOn(layout: ChartLayout, taken: Rect[]) {
     const free = places.find(({ box }) => isClearOfEdge(box, layout) && isFree(box))
     if (!free) {
       homeless.push(what)
-      return
+      return undefined
     }
     taken.push(free.box)
     marks.push(...free.marks)
+    return free.box
   }
-  return { marks, homeless, place }
+  return { marks, homeless, place, add: (more: readonly Mark[]) => marks.push(...more) }
+}
+
+/** A code below or above a rail that hangs over some other thing is tied to it, lest it be read as the thing's. */
+function tether(rail: Rect, code: Rect): readonly Mark[] {
+  const { x } = middleOfRect(rail)
+  const [from, to] = code.top > rail.bottom ? [rail.bottom, code.top] : [code.bottom, rail.top]
+  if (to - from < 1.5 || x < code.left || x > code.right) return []
+  const points = [
+    { x, y: from },
+    { x, y: to },
+  ]
+  return [{ kind: 'line', points, pen: { ink: ink.rig, width: weight.a } }]
 }
 
 /** A rail may stand on a house, and its lettering then must: but whatever is clear of the deck's things is tried first. */
@@ -142,7 +157,7 @@ function deckPlaces(thing: DeckThing, layout: ChartLayout, ruler: Ruler): readon
 
 const printed = (thing: DeckThing): string => thing.label.charAt(0).toLowerCase() + thing.label.slice(1)
 
-/** Within the thing if it holds its name, else below, above or beside it. */
+/** Within the thing if it holds its name, else below, above or beside it; over it rather than nowhere. */
 function thingPlaces(thing: DeckThing, box: Rect, ruler: Ruler): readonly Lettered[] {
   const words = printed(thing)
   const width = ruler(words, chartType.thing)
@@ -166,6 +181,7 @@ function thingPlaces(thing: DeckThing, box: Rect, ruler: Ruler): readonly Letter
     ...apart(3.6),
     ...brokenPlaces(words, box, ruler),
     ...apart(8),
+    at({ x, y }),
   ]
 }
 

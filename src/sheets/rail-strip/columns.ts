@@ -44,11 +44,16 @@ export function bandMarks(
 export function rowMarks({ heights }: StripPlan, frame: StripFrame, ruler: Ruler): readonly Mark[] {
   const [name, does, ease] = heights.rows
   const x = frame.left + 6.4
-  const label = (words: string, foot: number): Mark =>
-    lettered(ruler, { x, y: foot - 1.8 }, words, headType.row, ink.rig, { turn: 90 })
+  const label = (words: string, foot: number, at = x): Mark =>
+    lettered(ruler, { x: at, y: foot - 1.8 }, words, headType.row, ink.rig, { turn: 90 })
+  const hasRoom = ruler('ease with it', headType.row) + 1.8 <= ease - does
+  const step = lineStep(headType.row)
+  const easeLabel = hasRoom
+    ? [label('ease with it', ease)]
+    : [label('ease ', ease, x - step / 4), label('with it', ease, x + 0.75 * step)]
   const rule = (y: number) =>
     level(frame.left + 1.9, frame.right - 1.9, y, { ink: ink.rule, width: weight.b })
-  return [label('name', name), label('does', does), label('ease with it', ease), rule(name), rule(does)]
+  return [label('name', name), label('does', does), ...easeLabel, rule(name), rule(does)]
 }
 
 /** Lines between the columns: solid between sails, dotted between the pins of one. */

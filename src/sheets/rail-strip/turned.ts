@@ -90,26 +90,36 @@ const heightOf = ({ name, does, ease }: Needs): number => name + does + ease
 
 /** What the rows need, by the fullest wording that finds room: names give way last. */
 function needsWithin(room: number, lines: readonly Wordings[], ruler: Ruler): Needs {
-  const pick = (row: keyof LineCells, brief: boolean) =>
-    needOf(
-      lines.map(line => (brief ? line[row].at(-1) : line[row][0])),
-      row,
-      ruler,
+  const tries = [least, leastInTwo].flatMap(margin => {
+    const pick = (row: keyof LineCells, brief: boolean) =>
+      needOf(
+        lines.map(line => (brief ? line[row].at(-1) : line[row][0])),
+        row,
+        ruler,
+        margin,
+      )
+    const each = [false, true]
+    return each.flatMap(name =>
+      each.flatMap(ease =>
+        each.map(
+          (does): Needs => ({ name: pick('name', name), does: pick('does', does), ease: pick('ease', ease) }),
+        ),
+      ),
     )
-  const needs = ([name, ease, does]: readonly [boolean, boolean, boolean]): Needs => ({
-    name: pick('name', name),
-    does: pick('does', does),
-    ease: pick('ease', ease),
   })
-  const each = [false, true]
-  const tries = each.flatMap(name => each.flatMap(ease => each.map(does => needs([name, ease, does]))))
-  return tries.find(needed => heightOf(needed) <= room) ?? needs([true, true, true])
+  return tries.find(needed => heightOf(needed) <= room) ?? (tries.at(-1) as Needs)
 }
 
-/** A row is never shorter than the word that names it in the margin. */
-const least: Needs = { name: 14, does: 12, ease: 29.8 }
+/** A row is never shorter than the words that name it in the margin; the last may stand there in two lines. */
+const least = { name: 14, does: 12, ease: 29.8 } as const
+const leastInTwo = { ...least, ease: 16.5 } as const
 
-function needOf(cells: readonly (Cell | undefined)[], row: keyof LineCells, ruler: Ruler): number {
+function needOf(
+  cells: readonly (Cell | undefined)[],
+  row: keyof LineCells,
+  ruler: Ruler,
+  least: Needs,
+): number {
   const longest = cells.reduce(
     (most, cell) => Math.max(most, cell ? widthOf(cell.lines, cell.type, ruler) : 0),
     0,

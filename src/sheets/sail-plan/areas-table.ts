@@ -17,6 +17,8 @@ import { run } from './strokes.ts'
 export interface TableForm {
   readonly columns: number
   readonly width: number
+  /** The width of the heading's rule: over a single column it is the key's. */
+  readonly heading: number
   readonly height: number
   readonly columnWidth: number
   readonly rowsInColumn: number
@@ -43,12 +45,14 @@ export function tableForm(rig: Rig, columns: number, ruler: Ruler): TableForm {
   const rowsInColumn = Math.ceil((rows + 1) / columns)
   const longest = listed(rig).reduce((most, sail) => Math.max(most, ruler(sail.label, plateType.list)), 0)
   const columnWidth = Math.min(62, Math.max(38, namesAt + longest + 1))
+  const width = columns * columnWidth + (columns - 1) * gutter
   const gaps = columns === 1 ? groupsOf(listed(rig)) * groupGap : 0
   return {
     columns,
     columnWidth,
     rowsInColumn,
-    width: columns * columnWidth + (columns - 1) * gutter,
+    width,
+    heading: Math.max(width, columns === 1 ? 62 : 0),
     columnStep: columnWidth + gutter,
     height: firstRow + (rowsInColumn - 1) * pitch + gaps + 2.6,
   }
@@ -61,7 +65,12 @@ export const endsUnderSails = (rig: Rig, { columns, rowsInColumn }: TableForm): 
 /** The table spread over the breadth: the room left over goes between its columns. */
 export function spread(form: TableForm, breadth: number): TableForm {
   if (form.columns < 2 || breadth < form.width) return form
-  return { ...form, width: breadth, columnStep: (breadth - form.columnWidth) / (form.columns - 1) }
+  return {
+    ...form,
+    width: breadth,
+    heading: breadth,
+    columnStep: (breadth - form.columnWidth) / (form.columns - 1),
+  }
 }
 
 /** How often the mast changes down the list. */
@@ -85,7 +94,7 @@ export function areasTable(
   ruler: Ruler,
 ): { readonly mark: Mark; readonly bounds: Rect } {
   const rows = rowsOf(rig, figures)
-  const heading = headed('sail areas', at, Math.max(form.width, form.columns === 1 ? 62 : 0), ruler)
+  const heading = headed('sail areas', at, form.heading, ruler)
   const unit = lettered(
     ruler,
     { x: at.x + ruler('sail areas', plateType.heading) + 2.2, y: at.y + 2.2 },

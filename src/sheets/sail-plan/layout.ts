@@ -69,9 +69,12 @@ function tablePlaces({ room }: Plate, { key, column, strip }: Furniture): readon
     room: within,
     bounds: rect(at.x, at.y, at.x + form.width, at.y + form.height),
   })
+  // No wider than its words, at the key's right edge, a column leaves more room to a long bowsprit.
+  const narrow = { ...column, heading: column.columnWidth }
+  const flushRight = Math.max(key.left, key.right - column.columnWidth)
   const fitsUnder = under.y + column.height < room.bottom - 30
   return [
-    ...(fitsUnder ? [place(column, under, room)] : []),
+    ...(fitsUnder ? [place(column, under, room), place(narrow, { ...under, x: flushRight }, room)] : []),
     place(strip, { x: left, y: stripTop }, { ...room, bottom: stripTop - 2 }),
   ]
 }
