@@ -241,3 +241,15 @@ describe('a page that is not read', () => {
     expect(told.map(({ rule }) => rule)).toEqual(['syntax/page-word'])
   })
 })
+
+describe('a page of pins that does not say "on"', () => {
+  const schooner = exampleText('schooner-pellow-finch')
+
+  it.each(['no', 'onn', 'in', 'at', 'to', ''])('"%s" is told once, and mended', word => {
+    const text = schooner.replace('belay on fore rail', `belay ${word} fore rail`.replace('  ', ' '))
+    const { findings } = compiledText(text)
+    const told = findings.filter(({ severity }) => severity !== 'note')
+    expect(told.map(({ rule }) => rule)).toEqual(['belay/neither-on-nor-to'])
+    expect(mended([{ name: 'test.rig', text }], told).sources[0]?.text).toBe(schooner)
+  })
+})

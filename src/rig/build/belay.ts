@@ -182,8 +182,14 @@ function belayOn(deck: Deck, page: Page): void {
 }
 
 function belayOne(deck: Deck, page: Page): void {
-  const to = clause(page, 'leadTo')?.place.from
-  if (!page.name || !to) return
+  // "belay foresail sheet on fore sheet cleat" is told as a clause out of place.
+  const to = clause(page, 'leadTo')?.place.from ?? clause(page, 'on')?.names[0]
+  if (!page.name) return
+  if (!to) {
+    if (!page.doubtful && page.clauses.length === 0)
+      deck.say(withoutPlace(page.name, linesAtHead(deck, page.name)))
+    return
+  }
   const meant = linesOfName(deck, page.name, nameKey(to.words))
   const { rails, side } = railsNamed(deck, to, () => meant)
   const pin = clause(page, 'count')?.count
@@ -207,6 +213,21 @@ function belayOne(deck: Deck, page: Page): void {
   sit(deck, rails, number, { kind: 'line', side, line: page.name, span: page.name.span })
   deck.leaves.push(...leavesOf(page).map(leave => ({ ...leave, things: meant })))
 }
+
+/** The lines with whose name a run of words begins: "foresail sheet too fore sheet cleat". */
+function linesAtHead(deck: Deck, name: Name): readonly string[] {
+  const words = name.words.split(' ').slice(0, 12)
+  const heads = words.map((_, index) => words.slice(0, words.length - index).join(' '))
+  return (
+    heads.map(head => linesOfName(deck, { ...name, words: head }, '')).find(lines => lines.length > 0) ?? []
+  )
+}
+
+const withoutPlace = ({ words, span }: Name, explains: readonly string[]): Finding =>
+  finding('belay/neither-on-nor-to', span, `It isn't said where the ${words} is belayed.`, {
+    remedy: `Say "to" and the place, as in "belay ${words} to ...", or give it a pin on a page "belay on ...".`,
+    explains,
+  })
 
 /** The rails of a name: two for one that stands port and starboard, narrowed by a side said with it. */
 function railsNamed(

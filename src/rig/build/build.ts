@@ -7,6 +7,7 @@ import type { Sail } from '../sail.ts'
 import type { Spar } from '../spar.ts'
 import { buildAllowances } from './allowance.ts'
 import { belayAll } from './belay.ts'
+import { pagesAsMeant } from './belay-meant.ts'
 import { buildBlocks } from './block.ts'
 import { buildDeckThings } from './deck.ts'
 import { judgeEditions } from './edition.ts'
@@ -55,9 +56,10 @@ export function buildRig(pages: readonly Page[], sources: readonly Source[]): Fo
     findings[index] = told.has(place) ? withWhatFollows(before, one) : missedAgain(before, one)
     told.set(place, index)
   }
-  judgeClauses(pages, say)
-  judgeEditions(pages, say)
-  return { value: assemble(pages, sources, say), findings }
+  const meant = pagesAsMeant(pages, say)
+  judgeClauses(meant, say)
+  judgeEditions(meant, say)
+  return { value: assemble(meant, sources, say), findings }
 }
 
 const withWhatFollows = (before: Finding, { explains = [] }: Finding): Finding => ({
