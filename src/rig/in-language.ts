@@ -4,7 +4,16 @@ import type { Evolution, Phase } from './evolution.ts'
 import type { Line } from './line.ts'
 import type { Rig } from './rig.ts'
 import type { Sail } from './sail.ts'
-import { type Foreign, lineIn, type Missing, sailIn, spokenIn, type Tongue, wordIn } from './tongue.ts'
+import {
+  type Foreign,
+  lineIn,
+  type Missing,
+  sailIn,
+  shortIn,
+  spokenIn,
+  type Tongue,
+  wordIn,
+} from './tongue.ts'
 
 /** Stands behind a name that is from memory. */
 export const fromMemoryMark = '°'
@@ -64,12 +73,13 @@ function sailSpoken(sail: Sail, tongue: Tongue): Sail {
 
 function lineSpoken(line: Line, tongue: Tongue): Line {
   const label = printed(line.label, lineIn(tongue, line))
+  const short = shortIn(tongue, line)
   return {
     ...line,
     label,
     labelOnMast: label === line.label ? line.labelOnMast : label,
     labelOnSail: printed(line.labelOnSail, wordIn(tongue, line)),
-    short: tongue.labels.get(line.pairKey)?.short ?? (label === line.label ? line.short : undefined),
+    short: short ? printed(short.words, short) : label === line.label ? line.short : undefined,
   }
 }
 
@@ -92,7 +102,9 @@ function wordsOf({ sails, lines }: Rig, tongue: Tongue): readonly (Foreign | Mis
   return [
     ...sails.map(sail => sailIn(tongue, sail)),
     ...lines.map(line => lineIn(tongue, line)),
-    ...phases.map(({ order }) => spokenIn(tongue, order)),
+    ...phases.flatMap(({ order, answer, report }) =>
+      [order, answer, report].flatMap(said => (said === undefined ? [] : [spokenIn(tongue, said)])),
+    ),
   ]
 }
 

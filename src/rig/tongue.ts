@@ -16,6 +16,8 @@ export interface Tongue {
 
 export interface Term {
   readonly word: string
+  /** Where room is short. */
+  readonly short: string | undefined
   /** The work it is taken from; undefined where it is from memory. */
   readonly source: string | undefined
 }
@@ -41,14 +43,40 @@ export function lineIn(tongue: Tongue, line: Line): Foreign | Missing {
   if (own !== undefined) return { words: own, fromMemory: false }
   const word = wordIn(tongue, line)
   if (line.host?.kind !== 'sail') return word
-  return joined(sailIn(tongue, line.host), word)
+  return joined(', ', [sailIn(tongue, line.host), word])
 }
 
 /** The word for a line where its sail is already told: 'Geitau'. */
 export const wordIn = (tongue: Tongue, line: Line): Foreign | Missing => termIn(tongue, wordOf(line))
 
-/** What is spoken, in another language. */
-export const spokenIn = (tongue: Tongue, words: string): Foreign | Missing => termIn(tongue, words)
+/** The same where room is short: the ship's own short form, or the glossary's of the sail, of the word, or of both. */
+export function shortIn(tongue: Tongue, line: Line): Foreign | undefined {
+  const own = tongue.labels.get(line.pairKey)
+  if (own) return own.short === undefined ? undefined : { words: own.short, fromMemory: false }
+  const inShort = (word: string) => {
+    const term = tongue.terms.get(word)
+    return term?.short === undefined
+      ? undefined
+      : { words: term.short, fromMemory: term.source === undefined }
+  }
+  const word = inShort(wordOf(line))
+  if (line.host?.kind !== 'sail') return word
+  const sail = inShort(line.host.name)
+  if (!word && !sail) return undefined
+  const both = joined(', ', [sail ?? sailIn(tongue, line.host), word ?? wordIn(tongue, line)])
+  return 'words' in both ? both : undefined
+}
+
+/** What is spoken, in another language: all of it, or sentence by sentence as the glossary has each. */
+export function spokenIn(tongue: Tongue, words: string): Foreign | Missing {
+  const whole = termIn(tongue, words)
+  const sentences = words.match(/[^.!?]+[.!?]*/g)?.map(sentence => sentence.trim()) ?? []
+  if ('words' in whole || sentences.length < 2) return whole
+  return joined(
+    ' ',
+    sentences.map(sentence => termIn(tongue, sentence)),
+  )
+}
 
 function termIn({ terms }: Tongue, word: string): Foreign | Missing {
   const term = terms.get(word.toLowerCase())
@@ -57,9 +85,13 @@ function termIn({ terms }: Tongue, word: string): Foreign | Missing {
 
 const wordOf = (line: Line): string => (line.host ? line.words.slice(line.host.name.length + 1) : line.words)
 
-function joined(host: Foreign | Missing, word: Foreign | Missing): Foreign | Missing {
-  if ('missing' in host || 'missing' in word) {
-    return { missing: [host, word].flatMap(one => ('missing' in one ? one.missing : [])) }
+/** A name or a saying of several words, each found; if one is missing there is none. */
+function joined(between: string, parts: readonly (Foreign | Missing)[]): Foreign | Missing {
+  const found = parts.flatMap(part => ('words' in part ? [part] : []))
+  if (found.length < parts.length)
+    return { missing: parts.flatMap(part => ('missing' in part ? part.missing : [])) }
+  return {
+    words: found.map(({ words }) => words).join(between),
+    fromMemory: found.some(({ fromMemory }) => fromMemory),
   }
-  return { words: `${host.words}, ${word.words}`, fromMemory: host.fromMemory || word.fromMemory }
 }

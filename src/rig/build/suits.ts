@@ -77,7 +77,7 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
   label: ['label', 'called', 'short', 'nicknamed', 'at'],
   lifted: [],
   surveyed: ['class', 'label', 'due'],
-  term: ['label', 'source'],
+  term: ['label', 'short', 'source'],
   sequence: ['before', 'jams'],
   phase: ['act', 'until', 'mind', 'cautions', 'answer', 'report', 'aloft'],
 }

@@ -23,11 +23,12 @@ export function buildTongues(pages: readonly Page[], known: Known, say: Say): Re
         const kind = /^every (.+)$/.exec(nameKey(entry.name.words))?.[1]
         // "Every clewline" is a word for all of them, said by the ship herself: each is named after its own sail.
         if (kind !== undefined && label !== undefined)
-          tongue.terms.set(kind, { word: label, source: 'the ship' })
+          tongue.terms.set(kind, { word: label, short, source: 'the ship' })
         else for (const key of keysOf(entry.name, known)) tongue.labels.set(key, { label, short })
       } else if (label !== undefined) {
         const key = entry.name.quoted ? entry.name.words.toLowerCase() : nameKey(entry.name.words)
-        tongue.terms.set(key, { word: label, source: clause(entry, 'source')?.words?.text })
+        const short = clause(entry, 'short')?.label.text
+        tongue.terms.set(key, { word: label, short, source: clause(entry, 'source')?.words?.text })
       } else say(wordMissing(entry.name, tongue.language))
     }
   }
