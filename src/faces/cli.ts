@@ -159,7 +159,10 @@ function reckonCommand(crosstree: Command): void {
       new Option('--format <form>', 'how figures are written').choices(['plain', 'json']).default('plain'),
     )
     .option('--name <name>', 'what to call standard input', 'standard-input.rig')
-    .option('--set <sails>', 'balance these sails together, as in "fore course and main course"')
+    .option(
+      '--set <sails>',
+      'balance these sails together, "fore course and main course", or a sail plan of the text',
+    )
     .option('--wind <speed>', 'the wind lines are hauled in: "8 m/s", "16 kn", "force 5"')
     .option('--off-bow <angle>', 'how far off the bow it blows, for the bracing of yards: "67.5 deg"')
     .option('--hand <force>', 'the pull of one hand: "225 N", "50 lbf"')

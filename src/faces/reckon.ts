@@ -2,8 +2,8 @@ import { compile } from '../compile.ts'
 import { counted, inFileOrder } from '../findings/index.ts'
 import { jsonFigures } from '../press/figures/index.ts'
 import { plainTables } from '../press/table/index.ts'
-import { type Assumptions, reckon } from '../reckon/index.ts'
-import type { Rig } from '../rig/index.ts'
+import { type Assumptions, reckon, underCanvas } from '../reckon/index.ts'
+import type { Canvas, Rig } from '../rig/index.ts'
 import { reckoningRecord, reckoningTables } from '../sheets/reckoning/index.ts'
 import { nearest } from '../text/index.ts'
 import { Complaint } from './complaint.ts'
@@ -16,7 +16,7 @@ import { told } from './tell.ts'
 export interface ReckonOptions {
   readonly format: 'plain' | 'json'
   readonly name: string
-  /** Sails to be balanced as one set: 'fore course and main course'. */
+  /** A working sail plan of the text, or sails to be balanced as one set: 'fore course and main course'. */
   readonly set?: string
 }
 
@@ -44,7 +44,7 @@ function reckonRig(
   const entry = readEntry(file, name)
   const compiled = compile(entry.files, entry.read.source, entry.path)
   const { rig } = compiled.value
-  const chosen = set === undefined ? [] : sailsNamed(set, rig)
+  const chosen = set === undefined ? undefined : underCanvas(rig, canvasNamed(set, rig))
   const figures = reckon(rig, assumptions)
   process.stdout.write(
     format === 'json'
@@ -64,13 +64,22 @@ function reckonRig(
   return counted(errors).errors > 0 ? 1 : 0
 }
 
-/** The keys of the sails that the user names, apart by commas or "and". */
-function sailsNamed(set: string, rig: Rig): readonly string[] {
-  return set.split(/\s*,\s*|\s+(?:and|then)\s+/).map(said => {
-    const key = said.trim().toLowerCase().replace(/\s+/g, ' ')
-    if (rig.sailAt.has(key)) return key
-    const near = nearest(key, rig.sailAt.keys())
+/** The working sail plan of that name; else the sails that the user names, apart by commas or "and". */
+function canvasNamed(set: string, rig: Rig): Pick<Canvas, 'label' | 'sails'> {
+  const plan = rig.canvas.find(({ name }) => name === keyOf(set))
+  if (plan) return plan
+  const sails = set.split(/\s*,\s*|\s+(?:and|then)\s+/).map(said => {
+    const sail = rig.sailAt.get(keyOf(said))
+    if (sail) return sail
+    const near = nearest(keyOf(said), [...rig.sailAt.keys(), ...rig.canvas.map(({ name }) => name)])
     const offer = near.length > 0 ? ` Nearest: ${near.join(', ')}.` : ''
     throw new Complaint(`--set: she has no sail called "${said}".${offer}`)
   })
+  const carried = [...new Set(sails)]
+  return {
+    label: carried.map(({ label }) => label).join(', '),
+    sails: carried.map(({ name }) => ({ sail: name, reefs: 0 })),
+  }
 }
+
+const keyOf = (said: string): string => said.trim().toLowerCase().replace(/\s+/g, ' ')

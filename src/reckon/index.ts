@@ -1,8 +1,8 @@
 export { type Assumptions, usual } from './assumptions.ts'
 export type { BracedYard, MastBraced } from './brace/index.ts'
-export { windAloft } from './brace/index.ts'
-export type { Figures } from './figures.ts'
-export { reckon } from './figures.ts'
+export { braceLimit, sharpestEver, windAloft } from './brace/index.ts'
+export type { Figures, UnderCanvas } from './figures.ts'
+export { reckon, underCanvas } from './figures.ts'
 export type {
   Chafe,
   Crossing,
@@ -33,7 +33,9 @@ export {
   canvasNumber,
   edgesCross,
   groupsOf,
+  knowsCanvas,
   leadRanges,
+  listOf,
   missingCorners,
   sailFigures,
 } from './sails/index.ts'

@@ -1,6 +1,7 @@
 import type { Slug } from '../findings/index.ts'
 import type { Source, Span } from '../text/index.ts'
 import type { Block } from './block.ts'
+import type { Canvas } from './canvas.ts'
 import type { DeckThing } from './deck.ts'
 import type { Hull } from './hull.ts'
 import type { Line } from './line.ts'
@@ -34,6 +35,8 @@ export interface Rig {
   readonly tongues: ReadonlyMap<string, Tongue>
   /** Names of sails in the order of setting; those not named in the text are absent. */
   readonly order: readonly string[]
+  /** Working sail plans, each with a name of its own. */
+  readonly canvas: readonly Canvas[]
   readonly allowances: readonly Allowance[]
   /** The texts it was built from, the entry first: findings point into them. */
   readonly sources: readonly Source[]

@@ -39,6 +39,8 @@ interface AnySail {
   readonly toSet: Evolution | undefined
   readonly toDouse: Evolution | undefined
   readonly reefs: readonly Reef[]
+  /** What it is made of, where the text says. */
+  readonly cloth: Cloth
   readonly conjectural: boolean
   /** On whose word it is conjectured, where the text says. */
   readonly credited: string | undefined
@@ -50,6 +52,15 @@ export interface Shackled {
   /** By shackle, hoops, hanks or lacing. */
   readonly by: 'shackled' | 'hooped' | 'hanked' | 'laced'
   readonly to: string
+}
+
+/** Canvas as the text says it; each is undefined where it is silent. */
+export interface Cloth {
+  readonly number: number | undefined
+  /** The list it is numbered by: 'navy flax'. Undefined for plain 'canvas'. */
+  readonly list: string | undefined
+  /** Width of the cloth off its bolt. */
+  readonly width: Metres | undefined
 }
 
 /** A reef band: how far below the head (square) or above the foot (gaff) it lies. */

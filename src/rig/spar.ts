@@ -1,4 +1,4 @@
-import type { Kilograms, Metres, Point3 } from '../measure/index.ts'
+import type { Kilograms, Metres, Point3, Radians } from '../measure/index.ts'
 import type { Span } from '../text/index.ts'
 
 interface AnySpar {
@@ -10,6 +10,10 @@ interface AnySpar {
   readonly length: Metres | undefined
   readonly diameter: Metres | undefined
   readonly mass: Kilograms | undefined
+  /** What it is made of, as said: 'douglas fir', 'steel'. */
+  readonly material: string | undefined
+  /** Thickness of the walls of a hollow spar. */
+  readonly walls: Metres | undefined
   readonly conjectural: boolean
   /** On whose word it is conjectured, where the text says. */
   readonly credited: string | undefined
@@ -24,6 +28,8 @@ export interface Yard extends AnySpar {
   readonly hoists: boolean
   /** Height of its middle when lowered; equals the middle's when fixed. */
   readonly loweredHeight: Metres | undefined
+  /** How sharp it goes, from fore and aft, where the text says. */
+  readonly bracesTo: Radians | undefined
 }
 
 /**

@@ -51,6 +51,7 @@ import { outOfHail } from './reach/out-of-hail.ts'
 import { outOfSight } from './reach/out-of-sight.ts'
 import type { Rule } from './rule.ts'
 import { beyondItsStay } from './sail/beyond-its-stay.ts'
+import { canvasUnknown } from './sail/canvas-unknown.ts'
 import { cornerOffItsSpar } from './sail/corner-off-its-spar.ts'
 import { edgesCrossed } from './sail/edges-crossed.ts'
 import { footAboveHead } from './sail/foot-above-head.ts'
@@ -66,6 +67,8 @@ import { sheetOneSide } from './sail/sheet-one-side.ts'
 import { sheetedAndShackled } from './sail/sheeted-and-shackled.ts'
 import { throatAndPeakOneSide } from './sail/throat-and-peak-one-side.ts'
 import { twoInOnePlace } from './sail/two-in-one-place.ts'
+import { sparMaterialUnknown } from './spar/material-unknown.ts'
+import { bracedTooSharp } from './yard/braced-too-sharp.ts'
 import { fixedHasHalyard } from './yard/fixed-has-halyard.ts'
 import { hoistAboveTruck } from './yard/hoist-above-truck.ts'
 import { longerThanBelow } from './yard/longer-than-below.ts'
@@ -122,6 +125,7 @@ export const rules: readonly Rule[] = [
   hoistAboveTruck,
   loweredTooLow,
   longerThanBelow,
+  bracedTooSharp,
   orderDiffers,
   upperBeforeLower,
   gearOutOfOrder,
@@ -132,6 +136,8 @@ export const rules: readonly Rule[] = [
   leadWhileSetting,
   ropeTooThin,
   materialUnknown,
+  sparMaterialUnknown,
+  canvasUnknown,
   ropeTooWeak,
   handsShort,
   hauledAgainst,

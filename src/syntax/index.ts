@@ -8,6 +8,7 @@ export { type Piece, type TextLine, textLines } from './text-lines.ts'
 export type {
   Act,
   Berth,
+  CarriedSail,
   Clause,
   Count,
   Deed,

@@ -175,6 +175,25 @@ export abstract class ClausesParser extends FiguresParser {
     })
   })
 
+  /** 'braces to 35 deg': how sharp a yard goes, from fore and aft. */
+  bracesTo = this.RULE('bracesTo', (): Clause => {
+    const first = this.CONSUME(said.braces)
+    this.CONSUME(said.to)
+    const figured = this.SUBRULE(this.measure)
+    return this.ACTION(() => {
+      const angle = this.due(figured, ['angle'])
+      return angle && { kind: 'bracesTo', angle, span: this.since(first) }
+    })
+  })
+
+  /** 'number 2 canvas', 'number 2 navy flax': what a sail is made of. */
+  cloth = this.RULE('cloth', (): Clause => {
+    const first = this.CONSUME(said.number)
+    const number = this.SUBRULE(this.count)
+    const of = this.SUBRULE(this.spokenName)
+    return this.ACTION(() => number && { kind: 'cloth', number, of, span: this.since(first) })
+  })
+
   sheeted = this.RULE('sheeted', (): Clause => {
     const first = this.CONSUME(said.sheeted)
     this.CONSUME(said.to)

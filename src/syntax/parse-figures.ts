@@ -50,7 +50,7 @@ export abstract class FiguresParser extends PartsParser {
     ],
   }
 
-  /** What may follow a measure: a direction, 'long', 'wide', 'thick', 'round', 'apart', 'each side', 'to ...', 'above ...'. */
+  /** What may follow a measure: a direction, 'long', 'wide', 'thick', 'walls', 'round', 'apart', 'each side', 'to ...', 'above ...'. */
   measureTail = this.RULE(
     'measureTail',
     (figured: Figured): Clause =>
@@ -61,6 +61,7 @@ export abstract class FiguresParser extends PartsParser {
         { ALT: () => this.sized(figured, 'long', this.CONSUME(said.long)) },
         { ALT: () => this.sized(figured, 'wide', this.CONSUME(said.wide)) },
         { ALT: () => this.sized(figured, 'apart', this.CONSUME(said.apart)) },
+        { ALT: () => this.sized(figured, 'walls', this.CONSUME(said.walls)) },
         { ALT: () => this.SUBRULE(this.thick, { ARGS: [figured] }) },
         { ALT: () => this.SUBRULE(this.round, { ARGS: [figured] }) },
         { ALT: () => this.SUBRULE(this.eachSide, { ARGS: [figured] }) },
@@ -293,7 +294,7 @@ export abstract class FiguresParser extends PartsParser {
     })
   }
 
-  private sized(figured: Figured, kind: 'long' | 'wide' | 'apart', _word: IToken): Clause {
+  private sized(figured: Figured, kind: 'long' | 'wide' | 'apart' | 'walls', _word: IToken): Clause {
     return this.ACTION(() => {
       const measure = this.due(figured, lengthOnly, kind)
       return measure && { kind, measure, span: this.since(figured.token) }

@@ -53,6 +53,8 @@ export abstract class LinesParser extends PhasesParser {
     { ALT: () => this.SUBRULE(this.hoists) },
     { ALT: () => this.SUBRULE(this.sheeted) },
     { ALT: () => this.SUBRULE(this.reefs) },
+    { ALT: () => this.SUBRULE(this.bracesTo) },
+    { ALT: () => this.SUBRULE(this.cloth) },
     { ALT: () => this.SUBRULE(this.roach) },
     { ALT: () => this.SUBRULE(this.cringle) },
     { ALT: () => this.SUBRULE(this.fits) },

@@ -1,6 +1,7 @@
 import type { IToken } from 'chevrotain'
 import { openStatement } from './notebook.ts'
 import { type Lines, LinesParser } from './parse-lines.ts'
+import { part, whole } from './parse-parts.ts'
 import { tokenSpan } from './said.ts'
 import { Comma, GoesOn, LineEnd, QuotedFirst, said, ToOrder, Word } from './tokens.ts'
 import type * as tree from './tree.ts'
@@ -274,6 +275,88 @@ export abstract class StatementsParser extends LinesParser {
 
   /** 'clewline "Geitau" from memory'; '"Hoist away." "Heiß auf!" from memory'. */
   term = this.RULE('term', () => this.entry('term', this.particularLines))
+
+  // --- canvas
+
+  /** 'topsail breeze, every course and every topsail, 1 reef in spanker'; more may be set in below. */
+  sailPlan = this.RULE('sailPlan', () => {
+    const depth = this.depth()
+    const name = this.SUBRULE(this.name)
+    this.ACTION(() => this.open('canvas', name))
+    this.SUBRULE(this.restOfPlan)
+    this.block(this.planLines)
+    this.ACTION(() => this.close(depth))
+  })
+
+  /** Sails, behind a comma, or a clause, to the end of the line. */
+  restOfPlan = this.RULE('restOfPlan', () => {
+    this.MANY(() =>
+      this.OR([
+        {
+          ALT: () => {
+            this.CONSUME(Comma)
+            this.OPTION(() => this.SUBRULE(this.ofPlan))
+          },
+        },
+        { ALT: () => this.SUBRULE2(this.clause) },
+      ]),
+    )
+    this.CONSUME(LineEnd)
+    this.ACTION(() => this.endLine())
+  })
+
+  ofPlan = this.RULE('ofPlan', () =>
+    this.OR({
+      MAX_LOOKAHEAD: 1,
+      DEF: [
+        { ALT: () => this.SUBRULE(this.carries), IGNORE_AMBIGUITIES: true },
+        { ALT: () => this.SUBRULE(this.clause) },
+      ],
+    }),
+  )
+
+  carries = this.RULE('carries', () => {
+    const first = this.LA(1)
+    const sails = [this.SUBRULE(this.carriedSail)]
+    this.MANY(() => {
+      this.CONSUME(said.and)
+      sails.push(this.SUBRULE2(this.carriedSail))
+    })
+    this.ACTION(() =>
+      this.note(whole(sails) ? { kind: 'carries', sails, span: this.since(first) } : undefined),
+    )
+  })
+
+  /** 'fore course', 'every topsail', '2 reefs in mainsail'. */
+  carriedSail = this.RULE(
+    'carriedSail',
+    (): tree.CarriedSail | undefined => {
+      const reefs = this.OPTION(() => {
+        const count = this.SUBRULE(this.count)
+        this.OR([{ ALT: () => this.CONSUME(said.reefs) }, { ALT: () => this.CONSUME(said.reef) }])
+        this.CONSUME(said.in)
+        return { count }
+      })
+      const name = this.SUBRULE(this.name)
+      return this.ACTION(() =>
+        reefs !== undefined && reefs.count === undefined ? undefined : { name, reefs: reefs?.count },
+      )
+    },
+    part,
+  )
+
+  /** More of what a plan carries, on a line set in below it. */
+  planLine = this.RULE('planLine', () => {
+    this.OPTION(() => this.CONSUME(GoesOn))
+    this.OPTION2(() => this.SUBRULE(this.ofPlan))
+    this.SUBRULE(this.restOfPlan)
+    this.block(this.particularLines)
+  })
+
+  private readonly planLines: Lines = this.linesOf(
+    () => this.SUBRULE(this.planLine),
+    () => this.SUBRULE(this.otherLine),
+  )
 
   private ofLine(kind: 'label' | 'lifted' | 'surveyed'): void {
     const depth = this.depth()

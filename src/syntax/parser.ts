@@ -73,6 +73,7 @@ export class RigParser extends StatementsParser {
         { ALT: () => this.SUBRULE(this.liftedPage) },
         { ALT: () => this.SUBRULE(this.surveyPage) },
         { ALT: () => this.SUBRULE(this.glossaryPage) },
+        { ALT: () => this.SUBRULE(this.canvasPage) },
       ]),
     )
   })
@@ -176,6 +177,12 @@ export class RigParser extends StatementsParser {
   glossaryPage = this.RULE('glossaryPage', () => {
     this.turnTo('glossary', this.CONSUME(page.glossary))
     this.restOfPage(this.entries(() => this.SUBRULE(this.term)))
+  })
+
+  /** 'canvas', and the working sail plans: what she carries under each name. */
+  canvasPage = this.RULE('canvasPage', () => {
+    this.turnTo('canvas', this.CONSUME(page.canvas))
+    this.restOfPage(this.entries(() => this.SUBRULE(this.sailPlan)))
   })
 
   gearPage = this.RULE('gearPage', () => {

@@ -137,7 +137,11 @@ export type Clause =
   | (Said & { readonly kind: 'hoistsFrom'; readonly from: Measure; readonly to: Measure | undefined }) // hoists from 14.40 m to 16.90 m up; hoists from 3.80 m up
   | (Said & { readonly kind: 'apart'; readonly measure: Measure }) // 0.40 m apart
   | (Said & { readonly kind: 'reefs'; readonly measures: readonly Measure[] }) // reefs 1.20 m and 2.40 m
+  | (Said & { readonly kind: 'walls'; readonly measure: Measure }) // 8 mm walls
+  | (Said & { readonly kind: 'bracesTo'; readonly angle: Measure }) // braces to 35 deg
   // --- sails
+  | (Said & { readonly kind: 'cloth'; readonly number: Count; readonly of: Name }) // number 2 canvas; number 2 navy flax
+  | (Said & { readonly kind: 'carries'; readonly sails: readonly CarriedSail[] }) // every topsail and fore course; 2 reefs in spanker
   | (Said & { readonly kind: 'sheeted'; readonly to: Name }) // sheeted to fore yard
   | (Said & { readonly kind: 'wide'; readonly measure: Measure }) // 10.60 m wide
   | (Said & { readonly kind: 'roach'; readonly measure: Measure }) // roach 0.50 m
@@ -223,6 +227,12 @@ export type Clause =
   | (Said & { readonly kind: 'for'; readonly names: readonly Name[] })
   | (Said & { readonly kind: 'because'; readonly words: Words })
 
+/** A sail that is carried, or 'every' of a kind, and how many reefs are taken in it. */
+export interface CarriedSail {
+  readonly name: Name
+  readonly reefs: Count | undefined
+}
+
 /** What sits on a pin, or why none does. */
 export type Berth =
   | { readonly kind: 'line'; readonly side: Side | undefined; readonly line: Name; readonly span: Span }
@@ -260,6 +270,7 @@ export type StatementKind =
   | 'lifted'
   | 'surveyed'
   | 'term'
+  | 'canvas'
   | 'sequence'
   | 'phase'
 
@@ -272,6 +283,7 @@ export type StatementKind =
  * - block: a named place of a gear or of a loose line ('quarter block at yard 0.50 m aft 1.00 m out').
  * - line: in a gear, a hang or the page of lines. `added` marks 'with ...'.
  * - lifted, surveyed: `name` is a line's, as a label's is. - term: `name` is a word of the trade or, quoted, words spoken.
+ * - canvas: `name` is that of a working sail plan, its clauses say what it carries.
  * - label: `name` may begin with 'every' or a side ('every clewline', 'port jib halyard').
  * - section: its height is leadTo ('to 14.00 m up'); a top or crosstrees has wide and coords instead.
  * - sequence: 'to set' or 'to douse' in a gear or hang (`name` 'set' | 'douse'), its block holds phases.
@@ -324,6 +336,7 @@ export type PageKind =
   | 'lifted'
   | 'survey'
   | 'glossary'
+  | 'canvas'
 
 /**
  * A page: a page word at the margin, and what is set in below it.

@@ -51,7 +51,8 @@ export function tellWords(tokens: readonly IToken[], source: Source, findings: F
       const word = token.image.toLowerCase()
       const next = afterMarks(tokens, i)
       if (tellNumberWord(token, word, next, source, findings)) continue
-      retype(token, wordKind(word, next, first, lineFirst))
+      const isBraces = word === 'braces' && isToAngle(next, tokens[i + 2])
+      retype(token, isBraces ? said.braces : wordKind(word, next, first, lineFirst))
     } else if (token.tokenType === Figure) tellFigure(token, source, findings)
     else if (token.tokenType === Quoted) tellQuoted(token, first, source, findings)
   }
@@ -96,12 +97,20 @@ function wordKind(word: string, next: IToken | undefined, first: boolean, lineFi
     if (word === 'to' && next !== undefined && /^(?:set|douse)$/i.test(next.image)) return ToOrder
   }
   if (word === 'allow' && (first || next?.image.includes('/'))) return said.allow
-  if (word === 'pin' && next?.tokenType === Figure) return said.pin
+  if (word === 'reef' && next !== undefined && /^in$/i.test(next.image)) return said.reef
+  if ((word === 'pin' || word === 'number') && next?.tokenType === Figure) return said[word]
   if (lineFirst.tokenType === said.fits) return partsFits.get(word) ?? Word
   const kind = kinds.get(word)
   if (kind !== undefined) return kind
   return word.includes('/') ? RuleName : Word
 }
+
+/** 'to 35 deg': behind 'braces', where no name is followed by an angle. */
+const isToAngle = (to: IToken | undefined, angle: IToken | undefined): boolean =>
+  to !== undefined &&
+  /^to$/i.test(to.image) &&
+  angle?.tokenType === Figure &&
+  (angle.payload as FigureRead).dimension === 'angle'
 
 /** 'six pins': told, and read as 6. */
 function tellNumberWord(

@@ -20,6 +20,7 @@ export const pageWords = [
   'lifted',
   'survey',
   'glossary',
+  'canvas',
 ] as const
 
 /**
@@ -108,14 +109,14 @@ export const placedWords = [
   ...['top', 'cringle', 'roach', 'yards', 'long', 'wide', 'thick', 'apart', 'each', 'side', 'be', 'given'],
   ...['set', 'douse', 'before', 'if', 'it', 'jams', 'answer', 'report', 'caution', 'cautions'],
   ...['haul', 'ease', 'hold', 'tend', 'let', 'go', 'stand', 'weather', 'lee', 'other', 'every', 'named'],
-  ...['free', 'shared'],
+  ...['free', 'shared', 'walls'],
 ] as const
 
 /**
  * Words that mean something only beside certain others: 'gear' and 'allow' first in their line, 'allow' before the name of a
- * check, 'pin' before a number, 'over' and 'or' after 'fits'.
+ * check, 'pin' and 'number' before a number, 'over' and 'or' after 'fits', 'braces' before 'to' and an angle, 'reef' before 'in'.
  */
-export const besideWords = ['gear', 'allow', 'pin', 'over', 'or'] as const
+export const besideWords = ['gear', 'allow', 'pin', 'number', 'over', 'or', 'braces', 'reef'] as const
 
 export type PageWord = (typeof pageWords)[number]
 export type SmallWord = (typeof smallWords)[number]

@@ -14,7 +14,7 @@ export function reckoningRows({
     const whole = () => {
       const figures = reckon(many)
       figures.fouls()
-      return reckoningRecord(many, figures, [])
+      return reckoningRecord(many, figures)
     }
     for (let i = 0; i < 40 / count; i++) whole()
     return { x: many.lines.length, y: median(Array.from({ length: 7 }, () => worked(whole))) }

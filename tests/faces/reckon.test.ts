@@ -29,6 +29,7 @@ describe('a rig', () => {
     for (const title of [
       'Sails',
       'Balance as sail is set',
+      'Under working canvas',
       'Spars',
       'Lengths of lines',
       'Loads, hands and safety',
@@ -65,6 +66,11 @@ describe('a rig', () => {
   it('balances the sails that are named, and offers the nearest of one she has not', () => {
     const { out } = reckoned(rig('barque-harrow-tansy'), '--set', 'Fore course and main course')
     expect(out).toContain('Balance under Fore course, Main course')
+    const plan = reckoned(rig('barque-harrow-tansy'), '--set', 'Topsail  breeze')
+    expect(plan.out).toContain('Balance under Topsail breeze')
+    expect(figure(plan.out.slice(plan.out.indexOf('Balance under')), 'Steady heel, close-hauled')).toMatch(
+      /^3\.\d +°$/,
+    )
     const wrong = reckoned(rig('barque-harrow-tansy'), '--set', 'fore corse')
     expect(wrong.code).toBe(2)
     expect(wrong.err).toMatch(/no sail called "fore corse"\. Nearest: fore course/)

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { Ajv } from 'ajv'
 import { describe, expect, it, test } from 'vitest'
 import { jsonFigures } from '../../src/press/figures/index.ts'
-import { reckon } from '../../src/reckon/index.ts'
+import { reckon, underCanvas } from '../../src/reckon/index.ts'
 import { reckoningRecord } from '../../src/sheets/reckoning/index.ts'
 import { compiledRig, compiledText, exampleRigs } from '../support/compiled.ts'
 
@@ -11,8 +11,10 @@ const schema = JSON.parse(
 )
 const isValid = new Ajv({ allErrors: true, strict: true }).compile(schema)
 
-const told = (compiled: ReturnType<typeof compiledText>, chosen: readonly string[] = []) => {
+const told = (compiled: ReturnType<typeof compiledText>, carried: readonly string[] = []) => {
   const { rig } = compiled.value
+  const sails = carried.map(sail => ({ sail, reefs: 0 }))
+  const chosen = sails.length > 0 ? underCanvas(rig, { label: 'chosen', sails }) : undefined
   return JSON.parse(jsonFigures(reckoningRecord(rig, reckon(rig), chosen)))
 }
 
@@ -35,14 +37,17 @@ describe.each(exampleRigs)('%s', name => {
 
   it('has no number that is none, and no minus zero', () => {
     const { rig } = compiledRig(name).value
-    const text = jsonFigures(reckoningRecord(rig, reckon(rig), []))
+    const text = jsonFigures(reckoningRecord(rig, reckon(rig)))
     expect(text).not.toMatch(/null|NaN|Infinity|-0[,\n ]/)
   })
 })
 
 test('a set that is asked for stands under "chosen"', () => {
   const json = told(compiledRig('barque-harrow-tansy'), ['fore course', 'main course'])
-  expect(json.chosen.sails).toEqual(['fore course', 'main course'])
+  expect(json.chosen.sails).toEqual([
+    { name: 'fore course', reefs: 0 },
+    { name: 'main course', reefs: 0 },
+  ])
   expect(json.chosen.total_area_m2).toBeCloseTo(225, 0)
   isValid(json)
   expect(isValid.errors ?? []).toEqual([])

@@ -63,8 +63,8 @@ describe.each(['barque-harrow-tansy', 'schooner-pellow-finch'])('%s', name => {
 
   test('metres rewritten as feet and inches: the same figures to 0.1 per cent', () => {
     const rewritten = compiledText(inFeetAndInches(text)).value.rig
-    const before = reckoningRecord(rig, plain, [])
-    const after = reckoningRecord(rewritten, reckon(rewritten), [])
+    const before = reckoningRecord(rig, plain)
+    const after = reckoningRecord(rewritten, reckon(rewritten))
     expect(alike(before, after, '')).toEqual([])
   })
 

@@ -20,11 +20,11 @@ const lines = text.split('\n')
 function expectSound(spoiled: string): void {
   const { rig } = compiledText(spoiled).value
   const figures = reckon(rig)
-  const json = jsonFigures(reckoningRecord(rig, figures, []))
+  const json = jsonFigures(reckoningRecord(rig, figures))
   expect(json).not.toMatch(/: null|NaN|Infinity/)
   isValid(JSON.parse(json))
   expect(isValid.errors ?? []).toEqual([])
-  expect(plainTables(reckoningTables(rig, figures, []))).not.toMatch(/NaN|Infinity|undefined/)
+  expect(plainTables(reckoningTables(rig, figures))).not.toMatch(/NaN|Infinity|undefined/)
 }
 
 test('a measure that is nothing, below nothing, tiny, huge or no number', () => {
@@ -53,7 +53,7 @@ test('names that are keys of every object, and control characters, are text', ()
   const { rig } = compiledText(
     'vessel "\u001b[31mMole"\n  cutter\n\nstays\n  "__proto__" stay\n\nsails\n  constructor, headsail on "__proto__" stay\n    tack 0 m aft 1 m up, head 3 m aft 9 m up, clew 4 m aft 1 m up\n',
   ).value
-  const tables = plainTables(reckoningTables(rig, reckon(rig), []))
+  const tables = plainTables(reckoningTables(rig, reckon(rig)))
   expect(tables).not.toContain('\u001b')
   expect(tables).toContain('\\u{1b}[31mMole')
   expectSound('vessel "__proto__"\n  cutter\n')

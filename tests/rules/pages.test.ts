@@ -66,7 +66,7 @@ it('every check of the text, the rig and the papers has a page, and every page a
   const folders = ['text', 'measure', 'syntax', 'rig', 'rules', 'sheets', 'reeve']
   const sources = folders.flatMap(folder => sourcesIn(new URL(`../../src/${folder}/`, import.meta.url)))
   const groups =
-    'allow|balance|belay|boom|deck|file|lead|line|mast|measure|name|order|pair|rail|reach|sail|sheet|spar|station|stay|syntax|table|yard'
+    'allow|balance|belay|boom|canvas|deck|file|lead|line|mast|measure|name|order|pair|rail|reach|sail|sheet|spar|station|stay|syntax|table|yard'
   const slug = new RegExp(`'((?:${groups})/[a-z]+(?:-[a-z0-9]+)*)'`, 'g')
   const found = sources.flatMap(source => [...source.matchAll(slug)].flatMap(([, name]) => name ?? []))
   const checks = [...new Set(found)].sort()

@@ -186,7 +186,7 @@ export const chapters: readonly Chapter[] = [
       },
       { sees: "a tack or a head beyond its stay's ends", by: ['sail/beyond-its-stay'] },
       { sees: 'a boom or a gaff too long to swing', by: ['boom/meets-next-mast'] },
-      { sees: 'a yard that can’t be braced so sharp', by: [], waits: 'the reckoning of the bracing fan' },
+      { sees: 'a yard that can’t be braced so sharp', by: ['yard/braced-too-sharp'] },
       { sees: 'a centre of effort too far aft or forward', by: ['balance/lead-out-of-range'] },
       {
         sees: 'balance lost on the way while sail is set in the order given',

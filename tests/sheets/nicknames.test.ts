@@ -46,7 +46,7 @@ test('the register tells how a rope is whipped', () =>
   expect(wordsOf(book(rig), 'Line register')).toContain('whipped red'))
 
 test('surveys and numbered blocks stand among the tables, the worn lines before the sound', () => {
-  const tables = new Map(reckoningTables(rig, reckon(rig), []).map(table => [table.id, table]))
+  const tables = new Map(reckoningTables(rig, reckon(rig)).map(table => [table.id, table]))
   const cells = (id: string, column: number) =>
     tables.get(id)?.rows.map(row => (row[column]?.kind === 'words' ? row[column].words : ''))
   const conditions = cells('surveys', 1) ?? []

@@ -9,8 +9,8 @@ import {
 } from '../../measure/index.ts'
 import type { Mast, Rig, Yard } from '../../rig/index.ts'
 import { apparentWind, type ShipWind, windAt } from '../wind/index.ts'
-import { type BraceLimit, braceLimit, usualLimit } from './limit.ts'
-import { fanByRule } from './rule.ts'
+import { type BraceLimit, limitOf, usualLimit } from './limit.ts'
+import { danasFan, fanByRule } from './rule.ts'
 
 /** A true wind 10 m above the sea, off the bow, and the ship's speed through it. */
 export interface Course {
@@ -28,6 +28,8 @@ export interface BracedYard {
   readonly byRule: Radians
   /** As much squarer than the lower yard as the apparent wind at its height is freer: the same angle to the wind. */
   readonly byGradient: Radians
+  /** Dana's half a point for each yard, said of a ship by the wind in a stiff breeze. */
+  readonly byHalfPoints: Figure<Radians>
 }
 
 /** How every mast that crosses yards is braced on a course. */
@@ -51,9 +53,11 @@ export function fanOf(mast: Mast, rig: Rig, course: Course): Figure<readonly Bra
     .flatMap(yard => (yard.middle ? [{ yard, height: yard.middle.z }] : []))
     .toSorted((a, b) => a.height - b.height)
   const felt = heights.map(({ height }) => windAloft(course, height))
-  const limits = heights.map(({ yard }) => braceLimit(yard, rig))
+  const limits = heights.map(({ yard }) => limitOf(yard, rig))
   const freer = (i: number) => Math.abs(felt[i]?.angle ?? 0) - Math.abs(felt[0]?.angle ?? 0)
   const rule = fanByRule(radians(Math.abs(felt[0]?.angle ?? 0)), sharpestOf(limits[0]), heights.length)
+  const dana = danasFan(radians(rule[0] ?? 0), heights.length)
+  const isByTheWind = Math.abs(course.wind.angle) <= closeHauled
   return known(
     heights.map(({ yard, height }, i) => {
       const sharpest = i === 0 ? 0 : (stopOf(limits[i]) ?? 0)
@@ -62,13 +66,19 @@ export function fanOf(mast: Mast, rig: Rig, course: Course): Figure<readonly Bra
         yard: yard.name,
         height,
         apparent: felt[i] ?? course.wind,
-        limit: limits[i] ?? braceLimit(yard, rig),
+        limit: limits[i] ?? limitOf(yard, rig),
         byRule: held(rule[i] ?? 0),
         byGradient: held((rule[0] ?? 0) + freer(i)),
+        byHalfPoints: isByTheWind
+          ? known(held(dana[i] ?? 0))
+          : unknown('Half a point for each yard is said of a ship by the wind.'),
       }
     }),
   )
 }
+
+/** A square-rigger by the wind lies six to seven points from it: Nicholls's Seamanship and Nautical Knowledge, p. 69. */
+const closeHauled = (7 * 11.25 * Math.PI) / 180
 
 /** What the rigging leaves a yard, where that is known. */
 const stopOf = (limit: Figure<BraceLimit> | undefined): Radians | undefined =>

@@ -4,7 +4,7 @@ import type { Rig, StandingRigging, Yard } from '../../rig/index.ts'
 /** How sharp a yard can be braced, from fore and aft, and what stops it there. */
 export interface BraceLimit {
   readonly angle: Radians
-  /** 'fore topmast backstays'. */
+  /** 'fore topmast backstays'; 'as the text says'. */
   readonly stoppedBy: string
 }
 
@@ -15,6 +15,12 @@ export const usualLimit = degrees(36)
 
 /** No yard is braced sharper than this: W. H. Smyth, The Sailor's Word-Book, 1867, "brace sharp". */
 export const sharpestEver = degrees(20)
+
+/** How sharp a yard goes: as the text says, else as the rigging lets it. */
+export const limitOf = (yard: Yard, rig: Pick<Rig, 'standing'>): Figure<BraceLimit> =>
+  yard.bracesTo === undefined
+    ? braceLimit(yard, rig)
+    : known({ angle: yard.bracesTo, stoppedBy: 'as the text says' })
 
 /**
  * The sharpest that a yard swings before its lee arm meets a shroud or a backstay. Unknown of a fixed yard, since no

@@ -6,10 +6,11 @@ import { distance } from './vector.ts'
 
 /** Both ends of a brace: its yard braced as sharp as it goes, one way and the other. */
 export function swingEnds(line: Line, rig: Rig): Figure<Ends> {
-  const middle = yardOf(line, rig)?.middle
+  const yard = yardOf(line, rig)
+  const middle = yard?.middle
   const [from, arm] = [line.lead.at(-2)?.at, line.lead.at(-1)?.at]
   if (!middle || !from || !arm) return unknown(unsaid(line))
-  const swing = Math.PI / 2 - usualLimit
+  const swing = Math.PI / 2 - (yard?.bracesTo ?? usualLimit)
   const [one, other] = [swing, -swing].map(angle => turned(arm, middle, angle)) as [Point3, Point3]
   const [near, far] = [distance(from, one), distance(from, other)].toSorted((a, b) => a - b) as [
     number,

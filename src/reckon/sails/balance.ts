@@ -9,8 +9,9 @@ import {
   squareMetres,
   unknown,
 } from '../../measure/index.ts'
-import type { Rig } from '../../rig/index.ts'
+import type { Carried, Rig } from '../../rig/index.ts'
 import type { SailFigures } from './area.ts'
+import { reefedFigures } from './reefed.ts'
 
 /** How a set of sails balances: their area, where they pull together, and how far before the hull's own centre. */
 export interface Balance {
@@ -38,12 +39,26 @@ export function balanceOf(
   figures: { readonly sails: ReadonlyMap<string, SailFigures> },
   sailNames: Iterable<string>,
 ): Balance {
-  const efforts: Effort[] = []
-  for (const name of new Set(sailNames)) {
-    const effort = effortOf(name, figures.sails.get(name))
-    if (!effort.known) return { area: effort, centreOfEffort: effort, lead: effort }
-    efforts.push(effort.value)
-  }
+  return balanced(
+    rig,
+    [...new Set(sailNames)].map(name => effortOf(name, figures.sails.get(name))),
+  )
+}
+
+/** Balance of sails as they are carried, with their reefs. */
+export const balanceUnder = (rig: Rig, carried: readonly Carried[]): Balance =>
+  balanced(
+    rig,
+    carried.map(({ sail: name, reefs }) => {
+      const sail = rig.sailAt.get(name)
+      return effortOf(name, sail && reefedFigures(sail, reefs))
+    }),
+  )
+
+function balanced(rig: Rig, figures: readonly Figure<Effort>[]): Balance {
+  const lost = figures.find(one => !one.known)
+  if (lost && !lost.known) return { area: lost, centreOfEffort: lost, lead: lost }
+  const efforts = figures.flatMap(one => (one.known ? [one.value] : []))
   const centre = centreOfEffort(efforts)
   return {
     area: known(totalArea(efforts)),

@@ -49,6 +49,9 @@ const lists: ReadonlyMap<string, CanvasList> = new Map([
 
 export const canvasNames: readonly string[] = [...lists.keys()]
 
+/** Whether a list has a number of canvas, or two that it lies between. */
+export const knowsCanvas = (canvas: string, number: number): boolean => canvasWeight(canvas, number).known
+
 /** What a square metre of canvas of this number weighs; along a straight line between the numbers that are printed. */
 export function canvasWeight(canvas: string, number: number): Figure<KilogramsPerSquareMetre> {
   const list = lists.get(canvas)

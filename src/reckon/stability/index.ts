@@ -12,7 +12,7 @@ export {
   type WeatherCase,
 } from './criteria.ts'
 export { type Heeling, heelingMoment, heelUnder } from './heel.ts'
-export { type SailsSet, type StabilityFigures, stabilityOf } from './of-vessel.ts'
+export { heelOf, type SailsSet, type StabilityFigures, stabilityOf } from './of-vessel.ts'
 export { areaTo, armAt, type Curve, curveOf, greatestAt, type RightingArm, rangeOf } from './righting.ts'
 export {
   catamaranNumeral,

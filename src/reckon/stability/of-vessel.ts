@@ -102,7 +102,8 @@ function underBarePoles({ vessel }: Rig, area: SquareMetres, height: Metres): Fi
   )
 }
 
-function heelOf({ vessel }: Rig, { total, centreOfEffort }: SailsSet): Figure<Radians> {
+/** Steady heel close-hauled under some sails, at a pound on the square foot. */
+export function heelOf({ vessel }: Rig, { total, centreOfEffort }: SailsSet): Figure<Radians> {
   const { displacement, metacentricHeight } = vessel
   const under = underwaterCentre(vessel)
   if (displacement === undefined) return unknown('Her displacement is not given.')

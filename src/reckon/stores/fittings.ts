@@ -1,7 +1,16 @@
-import { type Metres, metres, type SquareMetres, squareMetres } from '../../measure/index.ts'
+import {
+  type Figure,
+  type Kilograms,
+  kilograms,
+  type Metres,
+  metres,
+  type SquareMetres,
+  squareMetres,
+  workedFrom,
+} from '../../measure/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import type { Figures } from '../figures.ts'
-import { canvasNumber } from '../sails/index.ts'
+import { canvasNumber, canvasWeight, listOf } from '../sails/index.ts'
 import type { Cordage } from './cordage.ts'
 
 /** Belaying pins of one thickness. */
@@ -49,36 +58,56 @@ export function thimblesOf(
   return [...counts].sort(([a], [b]) => b - a).map(([rope, count]) => ({ rope, count }))
 }
 
-/** Canvas of one number. */
+/** Canvas of one number and width. */
 export interface Canvas {
+  /** The list that numbers it: 'cotton duck'. */
+  readonly list: string
   readonly number: number
+  readonly width: Metres
+  /** Of the sails made of it, both of a pair of studdingsails. */
   readonly area: SquareMetres
   /** Length of the cloth as it comes off the bolt. */
   readonly cloth: Metres
+  /** Of that cloth, dry. */
+  readonly mass: Figure<Kilograms>
   readonly sails: readonly string[]
 }
 
 /** A tenth more than the area goes into seams, tablings and linings: common practice, no source. */
 const madeUp = 1.1
 
-/** Canvas by number for all sails whose area is known, from cloth of one width. */
-export function canvasOf(rig: Rig, figures: Pick<Figures, 'sails'>, width: Metres): readonly Canvas[] {
-  const found = new Map<number, { area: number; sails: string[] }>()
+/** Canvas by list, number and width for all sails whose area is known; of one width where a sail says none. */
+export function canvasOf(
+  rig: Rig,
+  { sails, assumptions }: Pick<Figures, 'sails' | 'assumptions'>,
+  usualWidth: Metres,
+): readonly Canvas[] {
+  const found = new Map<
+    string,
+    Pick<Canvas, 'list' | 'number' | 'width'> & { area: number; sails: string[] }
+  >()
   for (const sail of rig.sails) {
-    const area = figures.sails.get(sail.name)?.area
+    const area = sails.get(sail.name)?.area
     if (!area?.known) continue
-    const number = canvasNumber(sail)
-    const canvas = found.get(number) ?? { area: 0, sails: [] }
-    canvas.area += area.value
+    const kind = {
+      list: listOf(sail, assumptions.canvas),
+      number: canvasNumber(sail),
+      width: sail.cloth.width ?? usualWidth,
+    }
+    const key = `${kind.list} ${kind.number} ${kind.width.toFixed(4)}`
+    const canvas = found.get(key) ?? { ...kind, area: 0, sails: [] }
+    canvas.area += area.value * (sail.kind === 'studdingsail' ? 2 : 1)
     canvas.sails.push(sail.label)
-    found.set(number, canvas)
+    found.set(key, canvas)
   }
-  return [...found]
-    .sort(([a], [b]) => a - b)
-    .map(([number, { area, sails }]) => ({
-      number,
+  return [...found.values()]
+    .sort((a, b) => a.number - b.number || (a.list < b.list ? -1 : 1))
+    .map(({ area, ...canvas }) => ({
+      ...canvas,
       area: squareMetres(area),
-      cloth: metres((area * madeUp) / width),
-      sails,
+      cloth: metres((area * madeUp) / canvas.width),
+      mass: workedFrom([canvasWeight(canvas.list, canvas.number)], weight =>
+        kilograms(area * madeUp * weight),
+      ),
     }))
 }

@@ -14,14 +14,13 @@ export interface Stores {
   readonly blocks: readonly Blocks[]
   readonly pins: readonly Pins[]
   readonly thimbles: readonly { readonly rope: Metres; readonly count: number }[]
-  readonly clothWidth: Metres
   readonly canvas: readonly Canvas[]
 }
 
 /** What a rig needs of rope, blocks, pins, thimbles and canvas, from coils of one length and cloth of one width. */
 export async function storesOf(
   rig: Rig,
-  figures: Pick<Figures, 'leads' | 'sails'>,
+  figures: Pick<Figures, 'leads' | 'sails' | 'assumptions'>,
   { coil, clothWidth }: { readonly coil: Metres; readonly clothWidth: Metres },
   solve: Solve,
 ): Promise<Stores> {
@@ -33,7 +32,6 @@ export async function storesOf(
     blocks: blocksOf(rig),
     pins: pinsOf(rig),
     thimbles: thimblesOf(cordage),
-    clothWidth,
     canvas: canvasOf(rig, figures, clothWidth),
   }
 }

@@ -9,6 +9,7 @@ import { buildAllowances } from './allowance.ts'
 import { belayAll } from './belay.ts'
 import { pagesAsMeant } from './belay-meant.ts'
 import { buildBlocks } from './block.ts'
+import { buildCanvas } from './canvas.ts'
 import { buildDeckThings } from './deck.ts'
 import { judgeEditions } from './edition.ts'
 import { buildEvolution, sailAbove } from './evolution.ts'
@@ -147,6 +148,7 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     pins: belayed.leaves,
   }
   const sails = bareSails.map(sail => labelledSail(withGear(sail, bareSails, crews), labels))
+  const declared = new Set(sailEntries.map(one => nameKey(one.name?.words ?? '')))
   return {
     vessel: buildVessel(pages, entry, say),
     hull: buildHull(pages, say),
@@ -160,7 +162,8 @@ function assemble(pages: readonly Page[], sources: readonly Source[], say: Say):
     stations,
     blocks: buildBlocks(hangings, hung),
     tongues: buildTongues(pages, known, say),
-    order: buildOrder(pages, sails, new Set(sailEntries.map(one => nameKey(one.name?.words ?? ''))), say),
+    order: buildOrder(pages, sails, declared, say),
+    canvas: buildCanvas(pages, sails, declared, say),
     allowances: buildAllowances(pages, { names, sails, rails, spars }, beside, say),
     sources,
     isVessel: pages.some(page => page.kind === 'vessel'),

@@ -2,6 +2,7 @@ import { metres, type Point3, point3 } from '../../measure/index.ts'
 import { type Name, nameKey, type Statement } from '../../syntax/index.ts'
 import { nearest } from '../../text/index.ts'
 import type {
+  Cloth,
   Corner,
   ForeAndAftSail,
   Reef,
@@ -85,8 +86,21 @@ function common(entry: Statement, name: Name) {
     toSet: undefined,
     toDouse: undefined,
     reefs: reefsOf(entry),
+    cloth: clothOf(entry),
     ...conjectureOf(entry),
     span: name.span,
+  }
+}
+
+/** 'number 2 canvas', 'number 2 navy flax, 24 in wide'. */
+function clothOf(entry: Statement): Cloth {
+  const said = clause(entry, 'cloth')
+  const width = clause(entry, 'wide')?.measure.value
+  const list = said && nameKey(said.of.words)
+  return {
+    number: said?.number.value,
+    list: list === 'canvas' ? undefined : list,
+    width: width === undefined ? undefined : metres(width),
   }
 }
 

@@ -1,8 +1,8 @@
-import { kilograms, metres, type Point3, point3 } from '../../measure/index.ts'
+import { kilograms, metres, type Point3, point3, radians } from '../../measure/index.ts'
 import { nameKey, type Place, type Statement } from '../../syntax/index.ts'
 import { type Mast, onMast } from '../mast.ts'
 import type { Boom, Spar, StuddingsailBoom, Yard } from '../spar.ts'
-import { clause, conjectureOf } from './clauses.ts'
+import { clause, clausesOf, conjectureOf } from './clauses.ts'
 import { mastOf } from './mast.ts'
 import { coordinates, locate } from './place.ts'
 import { capitalised, finding, type Say, unknownName } from './say.ts'
@@ -29,10 +29,10 @@ function buildSpar(
 ): Spar | undefined {
   if (!entry.name) return undefined
   const key = nameKey(entry.name.words)
-  const said = clause(entry, 'class')
+  const said = clausesOf(entry, 'class').findLast(({ name }) => kindIn(nameKey(name.words)))
   const kind = kindIn(said ? nameKey(said.name.words) : key)
   if (!kind) {
-    const { words, span } = said?.name ?? entry.name
+    const { words, span } = clause(entry, 'class')?.name ?? entry.name
     say(
       finding('name/what-is-it', span, `The last word of "${words}" doesn't say what spar it is.`, {
         remedy:
@@ -117,21 +117,31 @@ const kindIn = (words: string) =>
 function common(entry: Statement, name: string) {
   const thick = clause(entry, 'thick')?.measure.value
   const mass = clause(entry, 'measure')?.measure
+  const walls = clause(entry, 'walls')?.measure.value
   return {
     name,
     label: clause(entry, 'called')?.label.text ?? capitalised(entry.name?.words ?? name),
     diameter: thick === undefined ? undefined : metres(thick),
     mass: mass?.dimension === 'mass' ? kilograms(mass.value) : undefined,
+    material: materialOf(entry),
+    walls: walls === undefined ? undefined : metres(walls),
     ...conjectureOf(entry),
     span: entry.name?.span ?? entry.span,
   }
 }
+
+/** Of what is said after commas, that which is no kind of spar: 'fore yard, Douglas fir'. */
+const materialOf = (entry: Statement): string | undefined =>
+  clausesOf(entry, 'class')
+    .map(({ name }) => nameKey(name.words))
+    .findLast(words => !kindIn(words))
 
 function yardOf(entry: Statement, name: string, mast: Mast | undefined): Yard {
   const hoist = clause(entry, 'hoistsFrom')
   const height = hoist ? (hoist.to ?? hoist.from).value : clause(entry, 'fixed')?.step.measure.value
   const lowered = hoist?.from.value ?? height
   const length = clause(entry, 'long')?.measure.value
+  const braces = clause(entry, 'bracesTo')?.angle.value
   return {
     kind: 'yard',
     mast: mast?.name,
@@ -139,6 +149,7 @@ function yardOf(entry: Statement, name: string, mast: Mast | undefined): Yard {
     middle: height === undefined || !mast ? undefined : hungBefore(mast, height),
     hoists: hoist !== undefined,
     loweredHeight: lowered === undefined ? undefined : metres(lowered),
+    bracesTo: braces === undefined ? undefined : radians(braces),
     ...common(entry, name),
   }
 }

@@ -18,6 +18,8 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
     'reefs',
     'long',
     'thick',
+    'walls',
+    'bracesTo',
     'measure',
     'fixed',
     'hoistsFrom',
@@ -27,7 +29,7 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
     'conjectural',
   ],
   stay: ['like', 'fromTo', 'thick', 'count', 'apart', 'called', 'short', 'conjectural'],
-  sail: ['like', 'class', 'on', 'sheeted', 'called', 'short', 'conjectural'],
+  sail: ['like', 'class', 'on', 'sheeted', 'cloth', 'wide', 'called', 'short', 'conjectural'],
   corner: ['coords', 'at', 'wide', 'roach', 'offset', 'cringle', 'measure'],
   hang: [],
   particular: ['fits', 'without', 'shackled'],
@@ -78,6 +80,7 @@ const suits: Readonly<Record<StatementKind, readonly ClauseKind[]>> = {
   lifted: [],
   surveyed: ['class', 'label', 'due'],
   term: ['label', 'short', 'source'],
+  canvas: ['carries', 'like', 'without', 'called'],
   sequence: ['before', 'jams'],
   phase: ['act', 'until', 'mind', 'cautions', 'answer', 'report', 'aloft'],
 }
@@ -118,6 +121,7 @@ const spoken: Readonly<Record<StatementKind, string>> = {
   lifted: 'line that is lifted',
   surveyed: 'line that was surveyed',
   term: 'word of a glossary',
+  canvas: 'working sail plan',
   sequence: 'way to set or douse',
   phase: 'phase',
 }
@@ -143,6 +147,9 @@ const words: Readonly<Partial<Record<ClauseKind, string>>> = {
   offset: 'above or below',
   muster: 'in',
   berth: 'a line',
+  bracesTo: 'braces to',
+  cloth: 'number … canvas',
+  carries: 'sails',
   deed: 'a deed',
   raked: 'raked',
   sheeted: 'sheeted to',
@@ -150,8 +157,16 @@ const words: Readonly<Partial<Record<ClauseKind, string>>> = {
   shifts: 'shifts to weather or lee',
 }
 
-/** Of what nothing is let stand by itself: a block is its line's, a fact the vessel's, and of words there is nothing to allow. */
-const noLeave: ReadonlySet<StatementKind> = new Set(['fact', 'section', 'block', 'label', 'lifted', 'term'])
+/** Of what nothing is let stand by itself: a block is its line's, a fact the vessel's, and of words and canvas there is nothing to allow. */
+const noLeave: ReadonlySet<StatementKind> = new Set([
+  'fact',
+  'section',
+  'block',
+  'label',
+  'lifted',
+  'term',
+  'canvas',
+])
 
 /** Whether a clause may be said of its statement. */
 function isSuited({ kind, clauses }: Statement, one: Clause, index: number): boolean {

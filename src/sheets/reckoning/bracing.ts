@@ -18,6 +18,7 @@ export function bracingTable(rig: Rig, figures: Figures, { length }: TableUnits)
       column('sharpest', degrees),
       column('stopped by'),
       column('by the rule', degrees),
+      column('by half points', degrees),
       column('by the gradient', degrees),
     ],
     rows: figures.bracing().flatMap(({ mast, yards }) => {
@@ -28,7 +29,11 @@ export function bracingTable(rig: Rig, figures: Figures, { length }: TableUnits)
   }
 }
 
-function rowOf(rig: Rig, { yard, height, apparent, limit, byRule, byGradient }: BracedYard, length: Shown) {
+function rowOf(
+  rig: Rig,
+  { yard, height, apparent, limit, byRule, byHalfPoints, byGradient }: BracedYard,
+  length: Shown,
+) {
   const at = (angle: Radians) => cell(known(Math.abs(angle)), degrees)
   return [
     words(rig.sparAt.get(yard)?.label ?? yard),
@@ -37,6 +42,7 @@ function rowOf(rig: Rig, { yard, height, apparent, limit, byRule, byGradient }: 
     limit.known ? at(limit.value.angle) : nothing,
     words(limit.known ? limit.value.stoppedBy : 'not told'),
     at(byRule),
+    byHalfPoints.known ? at(byHalfPoints.value) : nothing,
     at(byGradient),
   ]
 }
@@ -45,7 +51,7 @@ const course = ({ assumptions: { wind, offBow, made } }: Figures): string =>
   `True wind of ${wind} m/s at 10 m, ${(offBow / units.deg.si).toFixed(1)}° off the bow, the ship making ${made * 100} % of it. Angles of yards are from fore and aft; 90° is square.`
 
 const ways =
-  'The rule sets the lower yard by the wind felt and each above it squarer, to warn the helm and spare the spars; the gradient gives every yard the same angle to the wind it feels. They differ by far, and neither follows from the other.'
+  "The rule sets the lower yard by the wind felt and each above it squarer, to warn the helm and spare the spars; half points are Dana's, of a ship by the wind in a stiff breeze (The Seaman's Friend, 1847, ch. XI); the gradient gives every yard the same angle to the wind it feels. They differ by far, and none follows from another."
 
 const limits =
-  'What stops a yard is not told where it hangs on a truss or a crane, whose reach no text says, or where no shroud or backstay comes in its way; a lowest yard is then taken to go to 36°.'
+  'What stops a yard is not told where it hangs on a truss or a crane, and the text doesn’t say how sharp it goes, or where no shroud or backstay comes in its way; a lowest yard is then taken to go to 36°.'

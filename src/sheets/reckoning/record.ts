@@ -7,8 +7,10 @@ import {
   groupsOf,
   leadRanges,
   leastSafety,
+  listOf,
   runningRigging,
   sparLength,
+  type UnderCanvas,
 } from '../../reckon/index.ts'
 import type { Line, Rig, Sail, Spar } from '../../rig/index.ts'
 import { foulsRecord, turnsRecord } from './leads-record.ts'
@@ -23,7 +25,7 @@ export type { ReckoningRecord } from './plain.ts'
  * What is reckoned of a rig as plain data in SI units. A figure that is not known is left out, and its reason
  * stands under "unknown" of the same thing, by the name of the figure.
  */
-export function reckoningRecord(rig: Rig, figures: Figures, chosen: readonly string[]): ReckoningRecord {
+export function reckoningRecord(rig: Rig, figures: Figures, chosen?: UnderCanvas): ReckoningRecord {
   const { total, centreOfEffort, lead } = figures
   return {
     vessel: rig.vessel.name,
@@ -48,9 +50,8 @@ export function reckoningRecord(rig: Rig, figures: Figures, chosen: readonly str
         running_rigging_m: runningRigging(rig, figures.leads()),
       },
     ),
-    ...(chosen.length > 0
-      ? { chosen: record({ sails: chosen }, balanceEntries(balanceOf(rig, figures, chosen))) }
-      : {}),
+    ...(chosen ? { chosen: canvasRecord(chosen) } : {}),
+    canvas: figures.canvas().map(canvasRecord),
     setting: rig.order.map((sail, i) =>
       record({ sail }, balanceEntries(balanceOf(rig, figures, rig.order.slice(0, i + 1)))),
     ),
@@ -71,11 +72,24 @@ const balanceEntries = ({ area, centreOfEffort, lead }: Balance): Entries => ({
   lead_percent: lead.known ? workedFrom([lead.value.share], share => share * 100) : lead,
 })
 
+/** Sails carried together, with their reefs. */
+const canvasRecord = ({ label, carried, balance, heel }: UnderCanvas): ReckoningRecord =>
+  record(
+    { name: label, sails: carried.map(({ sail, reefs }) => ({ name: sail, reefs })) },
+    { ...balanceEntries(balance), heel_rad: heel },
+  )
+
 function sailRecord(sail: Sail, figures: Figures): ReckoningRecord {
   const { area, centroid } = figures.sails.get(sail.name) ?? { area: noFigures, centroid: noFigures }
   const load = figures.sailLoads().get(sail.name) ?? noFigures
   return record(
-    { name: sail.name, class: sail.class, canvas_number: canvasNumber(sail) },
+    {
+      name: sail.name,
+      class: sail.class,
+      canvas_number: canvasNumber(sail),
+      canvas: listOf(sail, figures.assumptions.canvas),
+      canvas_said: sail.cloth.number !== undefined,
+    },
     {
       area_m2: area,
       centroid: workedFrom([centroid], placed),
@@ -89,7 +103,12 @@ function sailRecord(sail: Sail, figures: Figures): ReckoningRecord {
 function sparRecord(spar: Spar, figures: Figures): ReckoningRecord {
   const length = sparLength(spar)
   return record(
-    { name: spar.name, weight_said: spar.mass !== undefined },
+    {
+      name: spar.name,
+      weight_said: spar.mass !== undefined,
+      ...(spar.material === undefined ? {} : { material: spar.material }),
+      ...(spar.walls === undefined ? {} : { walls_m: spar.walls }),
+    },
     {
       length_m: length === undefined ? unknown('Its length is not given.') : known(length),
       thickness_m:

@@ -1,5 +1,5 @@
 import { known, unknown, workedFrom } from '../../measure/index.ts'
-import { balanceOf, canvasNumber, type Figures } from '../../reckon/index.ts'
+import { balanceOf, canvasNumber, type Figures, listOf } from '../../reckon/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import { type Table, words } from '../table.ts'
 import { cell, column, percent, plainNumber, type TableUnits } from './units.ts'
@@ -17,6 +17,7 @@ export function sailsTable(rig: Rig, figures: Figures, units: TableUnits): Table
       column('centre aft', units.length),
       column('up', units.length),
       column('canvas'),
+      column('of'),
       column('weight', units.mass),
       column('force of the wind', units.force),
     ],
@@ -35,6 +36,7 @@ export function sailsTable(rig: Rig, figures: Figures, units: TableUnits): Table
           units.length,
         ),
         cell(known(canvasNumber(sail)), whole),
+        words(sail.cloth.number === undefined ? 'taken' : listOf(sail, figures.assumptions.canvas)),
         cell(
           workedFrom([load], ({ mass }) => mass),
           units.mass,
@@ -46,7 +48,7 @@ export function sailsTable(rig: Rig, figures: Figures, units: TableUnits): Table
       ]
     }),
     notes: [
-      `Canvas is ${figures.assumptions.canvas}, by number; the weight is dry. The force is that of a wind of ${figures.assumptions.wind} m/s on the sail full.`,
+      `Canvas whose number the text doesn’t say is taken to be ${figures.assumptions.canvas} of the number shown; the weight is dry. The force is that of a wind of ${figures.assumptions.wind} m/s on the sail full.`,
     ],
   }
 }

@@ -9,7 +9,7 @@ export const bracingRecord = (figures: Figures): readonly ReckoningRecord[] =>
       { mast },
       {
         yards: workedFrom([yards], all =>
-          all.map(({ yard, height, apparent, limit, byRule, byGradient }) =>
+          all.map(({ yard, height, apparent, limit, byRule, byGradient, byHalfPoints }) =>
             record(
               {
                 name: yard,
@@ -21,6 +21,7 @@ export const bracingRecord = (figures: Figures): readonly ReckoningRecord[] =>
               },
               {
                 sharpest_rad: workedFrom([limit], ({ angle }) => angle),
+                by_half_points_rad: byHalfPoints,
                 stopped_by: workedFrom([limit], ({ stoppedBy }) => stoppedBy),
               },
             ),

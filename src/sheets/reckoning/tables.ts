@@ -1,7 +1,8 @@
-import type { Figures } from '../../reckon/index.ts'
+import type { Figures, UnderCanvas } from '../../reckon/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import type { Table } from '../table.ts'
 import { bracingTable } from './bracing.ts'
+import { canvasTable } from './canvas.ts'
 import { lengthsTable, loadsTable } from './lines.ts'
 import { sailsTable, settingTable } from './sails.ts'
 import { sparsTable } from './spars.ts'
@@ -13,13 +14,14 @@ import { chosenTable, wholeTable } from './whole.ts'
 import { windTable } from './wind.ts'
 
 /** What is reckoned of a rig, as tables in the units of her papers; a table without rows is left out. */
-export function reckoningTables(rig: Rig, figures: Figures, chosen: readonly string[]): readonly Table[] {
+export function reckoningTables(rig: Rig, figures: Figures, chosen?: UnderCanvas): readonly Table[] {
   const units = tableUnits(rig.vessel)
   const tables = [
     wholeTable(rig, figures, units),
-    ...(chosen.length > 0 ? [chosenTable(rig, figures, chosen, units)] : []),
+    ...(chosen ? [chosenTable(chosen, units)] : []),
     sailsTable(rig, figures, units),
     settingTable(rig, figures, units),
+    canvasTable(figures, units),
     sparsTable(rig, figures, units),
     windTable(figures, units),
     bracingTable(rig, figures, units),

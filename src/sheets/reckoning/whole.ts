@@ -1,14 +1,15 @@
 import { type Figure, workedFrom } from '../../measure/index.ts'
 import {
   type Balance,
-  balanceOf,
   type Figures,
   groupsOf,
   leadRanges,
   runningRigging,
+  type UnderCanvas,
 } from '../../reckon/index.ts'
 import type { Rig } from '../../rig/index.ts'
 import { type Cell, type Table, words } from '../table.ts'
+import { degrees, heelTaken } from './canvas.ts'
 import { leadConvention } from './sails.ts'
 import { cell, column, percent, type Shown, type TableUnits } from './units.ts'
 
@@ -28,15 +29,14 @@ export function wholeTable(rig: Rig, figures: Figures, units: TableUnits): Table
   }
 }
 
-/** A set of sails that the user names. */
-export function chosenTable(rig: Rig, figures: Figures, sails: readonly string[], units: TableUnits): Table {
-  const labels = sails.map(name => rig.sailAt.get(name)?.label ?? name)
+/** A set of sails that the user names, or the working sail plan of that name. */
+export function chosenTable({ label, balance, heel }: UnderCanvas, units: TableUnits): Table {
   return {
     id: 'chosen',
-    title: `Balance under ${labels.join(', ')}`,
+    title: `Balance under ${label}`,
     columns: [column('figure'), column('value'), column('unit')],
-    rows: balanceRows(balanceOf(rig, figures, sails), units),
-    notes: [leadConvention],
+    rows: [...balanceRows(balance, units), row('Steady heel, close-hauled', heel, degrees)],
+    notes: [leadConvention, heelTaken],
   }
 }
 

@@ -1,7 +1,7 @@
-import { known, type Metres, metres } from '../../measure/index.ts'
+import { type Figure, type Kilograms, known, type Metres, metres, workedFrom } from '../../measure/index.ts'
 import type { Stores } from '../../reckon/index.ts'
 import type { Vessel } from '../../rig/index.ts'
-import { cell, column, plainNumber, type TableUnits, tableUnits } from '../reckoning/units.ts'
+import { cell, column, plainNumber, type Shown, type TableUnits, tableUnits } from '../reckoning/units.ts'
 import { type Table, words } from '../table.ts'
 
 const whole = plainNumber(0)
@@ -16,6 +16,7 @@ export function storesTables(stores: Stores, vessel: Vessel): readonly Table[] {
     pinsTable(stores, units),
     thimblesTable(stores, units),
     canvasTable(stores, units),
+    totalsTable(stores, units),
   ]
   return tables.filter(table => table.rows.length > 0)
 }
@@ -153,24 +154,62 @@ const thimblesTable = ({ thimbles }: Stores, units: TableUnits): Table => ({
   notes: ['One where each rope ends aloft: common practice, no source.'],
 })
 
-function canvasTable({ canvas, clothWidth }: Stores, units: TableUnits): Table {
+function canvasTable({ canvas }: Stores, units: TableUnits): Table {
   return {
     id: 'canvas',
     title: 'Canvas',
     columns: [
       column('number', whole),
+      column('of'),
+      column('wide', units.rope),
       column('area', units.area),
       column('cloth', units.length),
+      column('weight', units.mass),
       column('sails'),
     ],
-    rows: canvas.map(({ number, area, cloth, sails }) => [
+    rows: canvas.map(({ number, list, width, area, cloth, mass, sails }) => [
       cell(known(number), whole),
+      words(list),
+      cell(known(width), units.rope),
       cell(known(area), units.area),
       cell(known(cloth), units.length),
+      cell(mass, units.mass),
       words(sails.join('; ')),
     ]),
     notes: [
-      `Cloth ${Math.round(clothWidth * 1000)} mm wide, with a tenth more for seams and tablings: common practice, no source.`,
+      'As the text says; else a number by the kind of sail. A tenth more for seams and tablings: common practice, no source. Two of each studdingsail.',
     ],
+  }
+}
+
+/** What it all comes to. */
+function totalsTable({ cordage, blocks, pins, thimbles, canvas }: Stores, units: TableUnits): Table {
+  const count = (of: readonly { readonly count: number }[]) =>
+    known(of.reduce((sum, one) => sum + one.count, 0))
+  const massOf = (of: readonly { readonly mass: Figure<Kilograms> }[]) =>
+    workedFrom(
+      of.map(({ mass }) => mass),
+      (...all: Kilograms[]) => all.reduce<number>((sum, mass) => sum + mass, 0),
+    )
+  const lengthOf = (of: readonly Metres[]) => known(of.reduce<number>((sum, length) => sum + length, 0))
+  const rows: readonly (readonly [string, Figure<number>, Shown])[] = [
+    ['Rope, new and dry', lengthOf(cordage.map(({ length }) => length)), units.length],
+    ['Its weight', massOf(cordage), units.mass],
+    ['Coils', known(cordage.reduce((sum, { cutting }) => sum + cutting.coils.length, 0)), whole],
+    ['Blocks', count(blocks), whole],
+    ['Belaying pins', count(pins), whole],
+    ['Thimbles', count(thimbles), whole],
+    ['Cloth', lengthOf(canvas.map(({ cloth }) => cloth)), units.length],
+    ['Its weight', massOf(canvas), units.mass],
+  ]
+  return {
+    id: 'totals',
+    title: 'In all',
+    columns: [column('what'), column('amount'), column('unit')],
+    rows:
+      cordage.length + canvas.length > 0
+        ? rows.map(([name, figure, shown]) => [words(name), cell(figure, shown), words(shown.unit)])
+        : [],
+    notes: [caution],
   }
 }

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { metresPerSecond, radians } from '../../../src/measure/index.ts'
 import { braceLimit, type Course, fanByRule, fanOf, usualLimit } from '../../../src/reckon/brace/index.ts'
+import { reckon } from '../../../src/reckon/index.ts'
 import { apparentWind, knot, trueWind } from '../../../src/reckon/wind/index.ts'
 import type { Yard } from '../../../src/rig/index.ts'
 import { compiledRig, compiledText } from '../../support/compiled.ts'
@@ -35,6 +36,15 @@ describe('the worked example of the page', () => {
       ['fore topgallant yard', 51.2, 48, 37.2],
       ['fore royal yard', 51.4, 52, 37.4],
     ])
+  })
+
+  it("has Dana's half points beside them, by the wind only", () => {
+    const yards = fan?.known ? fan.value : []
+    expect(yards.map(({ byHalfPoints: one }) => one.known && rounded(one.value))).toEqual([
+      36, 41.6, 47.3, 52.9, 58.5,
+    ])
+    const free = fore && fanOf(fore, rig, course(15, 90, 6))
+    expect(free?.known && free.value.every(({ byHalfPoints }) => !byHalfPoints.known)).toBe(true)
   })
 
   it('stops the upper topsail yard at the topmast backstays, and tells no limit of a yard on a truss', () => {
@@ -108,4 +118,48 @@ it('the true wind of the wind felt is the true wind', () => {
       expect(Math.cos(back.angle)).toBeCloseTo(Math.cos(angle), 6)
     }),
   )
+})
+
+describe('a yard that says how sharp it braces', () => {
+  const text = (said: string) => `masts
+  fore mast, stepped 12.00 m aft 2.70 m up, yards 0.50 m forward
+    lower mast to 16.00 m up
+
+spars
+  fore yard, 18.00 m long, fixed 12.00 m up${said}
+`
+  const yardOf = (said: string) => {
+    const { rig } = compiledText(text(said)).value
+    const mast = rig.masts[0]
+    const fan = mast && fanOf(mast, rig, course(15, 67.5, 6))
+    return fan?.known ? fan.value[0] : undefined
+  }
+
+  it('goes so far in the fan, and no sharper', () => {
+    const said = yardOf(', braces to 42 deg')
+    expect(said?.limit).toEqual({ known: true, value: { angle: 42 * degree, stoppedBy: 'as the text says' } })
+    expect(said?.byRule).toBeCloseTo(42 * degree, 9)
+    expect(yardOf('')?.byRule).toBeCloseTo(36 * degree, 9)
+    expect(yardOf(', braces to 25 deg')?.byRule).toBeCloseTo(29 * degree, 1)
+  })
+
+  it('wants braces that reach so far: the sharper, the more rope', () => {
+    const { value } = compiledRig('barque-harrow-tansy')
+    const sharp = (angle: number | undefined) => {
+      const spars = value.rig.spars.map(spar =>
+        spar.kind === 'yard'
+          ? { ...spar, bracesTo: angle === undefined ? undefined : radians(angle * degree) }
+          : spar,
+      )
+      const rig = { ...value.rig, spars, sparAt: new Map(spars.map(spar => [spar.name, spar])) }
+      const brace = rig.lines.find(({ words }) => words === 'fore royal brace')
+      const figure = reckon(rig)
+        .leads()
+        .get(brace?.address ?? '')?.length
+      return figure?.known ? figure.value : Number.NaN
+    }
+    expect(sharp(36)).toBeCloseTo(sharp(undefined), 9)
+    expect(sharp(30)).toBeGreaterThan(sharp(36))
+    expect(sharp(45)).toBeLessThan(sharp(36))
+  })
 })

@@ -64,6 +64,7 @@ const square = (head: number, foot: number, depth: number): SquareSail => ({
   toSet: undefined,
   toDouse: undefined,
   reefs: [],
+  cloth: { number: undefined, list: undefined, width: undefined },
   x: metres(0),
   head: { width: metres(head), height: metres(depth) },
   foot: { width: metres(foot), height: metres(0) },

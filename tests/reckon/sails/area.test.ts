@@ -13,6 +13,7 @@ const plain = {
   toSet: undefined,
   toDouse: undefined,
   reefs: [],
+  cloth: { number: undefined, list: undefined, width: undefined },
   conjectural: false,
   credited: undefined,
   span,

@@ -7,6 +7,8 @@ const plain = {
   label: 'Spar',
   mast: undefined,
   mass: undefined,
+  material: undefined,
+  walls: undefined,
   conjectural: false,
   credited: undefined,
   span: { source: 'test.rig', start: 0, end: 0 },
@@ -20,6 +22,7 @@ const yard: Yard = {
   middle: undefined,
   hoists: false,
   loweredHeight: undefined,
+  bracesTo: undefined,
 }
 const boom: Boom = {
   ...plain,
@@ -61,7 +64,27 @@ describe('what a spar weighs', () => {
     expect(Number(mass(yard, 'steel')) / Number(mass(yard))).toBeCloseTo(1.19, 1)
   })
 
+  test('what the text says it is of goes before what is taken; walls leave the middle hollow', () => {
+    const fir = { ...yard, material: 'douglas fir' }
+    expect(Number(mass(fir)) / Number(mass(yard))).toBeCloseTo(537.6 / 640.74, 4)
+    expect(mass({ ...fir, walls: metres(0.214) })).toBeCloseTo(Number(mass(fir)), 6)
+    // A tube of 200 mm with walls of 8, 100 mm at its ends, 10 m long, of steel.
+    const tube = {
+      ...yard,
+      material: 'steel',
+      walls: metres(0.008),
+      diameter: metres(0.2),
+      length: metres(10),
+    }
+    const section = (d: number) => (Math.PI / 4) * (d ** 2 - (d - 0.016) ** 2)
+    const volume = (10 * (2 * section(0.1) + 4 * section(0.2))) / 6
+    expect(mass(tube)).toBeCloseTo(volume * 489 * (0.45359237 / 0.3048 ** 3), 6)
+  })
+
   test.each([
+    [{ ...yard, walls: metres(0.25) }, 'pitch pine', "The walls of the fore yard don't fit its thickness."],
+    [{ ...yard, walls: metres(0) }, 'pitch pine', /walls/],
+    [{ ...yard, material: 'moonbeam' }, 'pitch pine', 'The weight of "moonbeam" is not known.'],
     [
       { ...yard, length: undefined },
       'pitch pine',

@@ -1,6 +1,18 @@
-import type { Sail } from '../../../src/rig/index.ts'
+import { braceLimit } from '../../../src/reckon/index.ts'
+import type { Sail, Spar } from '../../../src/rig/index.ts'
 import { type Notebook, sparsIn, withLine } from '../notebook.ts'
-import { anywhere, edited, has, type Plant, type Plants, saying, square, stayed } from './plant.ts'
+import {
+  anywhere,
+  at,
+  edited,
+  has,
+  type Plant,
+  type Plants,
+  perSail,
+  saying,
+  square,
+  stayed,
+} from './plant.ts'
 
 const hoisting = (sail: Sail, book: Notebook) => {
   const yard = sail.kind === 'square' ? book.rig.sparAt.get(sail.yard) : undefined
@@ -44,6 +56,26 @@ const boomTooLong: Plant = book =>
     return text ? [anywhere('boom/meets-next-mast', text)] : []
   })
 
+/** What is said of every spar that fits, at the end of its line. */
+const saidOfSpar =
+  (rule: string, words: string, fits: (spar: Spar, book: Notebook) => boolean): Plant =>
+  book =>
+    sparsIn(book).flatMap(({ thing, entry }) => {
+      const text = fits(thing, book) ? edited(book, entry, /$/, words) : undefined
+      return text ? [at(entry, rule, text)] : []
+    })
+
+const stoppedByBackstays = (spar: Spar, { rig }: Notebook): boolean => {
+  const limit = spar.kind === 'yard' ? braceLimit(spar, rig) : undefined
+  return limit?.known === true && limit.value.angle > (26 * Math.PI) / 180
+}
+
+const canvasOf = (rule: string, words: string): Plant =>
+  perSail((book, { entry }) => {
+    const text = edited(book, entry, /(?<! )$/, words)
+    return text ? at(entry, rule, text) : undefined
+  })
+
 const oneHandAboard: Plant = book => {
   const line = book.lines.findIndex(words => /^ {2}hands \d+ in all/.test(words)) + 1
   const isHeavy = book.rig.spars.some(spar => spar.kind === 'yard' && spar.hoists && spar.mass !== undefined)
@@ -68,6 +100,13 @@ export const figures: Plants = {
   'a halyard of thread': said('line/rope-too-weak', 'halyard 3 mm', hoisting),
   'a halyard of no known rope': said('line/material-unknown', 'halyard 16 mm moonbeam', withHalyard),
   'one hand for all her yards': oneHandAboard,
+  'a yard braced beyond its backstays': saidOfSpar(
+    'yard/braced-too-sharp',
+    ', braces to 24 deg',
+    stoppedByBackstays,
+  ),
+  'a spar of moonbeams': saidOfSpar('spar/material-unknown', ', moonbeam', () => true),
+  'canvas of no list': canvasOf('sail/canvas-unknown', ', number 3 moonbeam'),
   'a line condemned': surveyed('line/condemned', 'condemned, "rotten"'),
   'a survey past its day': surveyed('line/survey-overdue', 'worn, due 1 November 2026'),
   'a lateral centre far forward': lateralCentreMoved,

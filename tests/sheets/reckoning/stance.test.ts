@@ -20,8 +20,8 @@ const schema = new URL('../../../src/press/figures/reckon.schema.json', import.m
 const isValid = new Ajv({ allErrors: true, strict: true }).compile(JSON.parse(readFileSync(schema, 'utf8')))
 
 describe('a barque with her stability papers, the wind abeam', () => {
-  const tables = new Map(reckoningTables(rig, abeam, []).map(table => [table.id, table]))
-  const json = JSON.parse(jsonFigures(reckoningRecord(rig, abeam, [])))
+  const tables = new Map(reckoningTables(rig, abeam).map(table => [table.id, table]))
+  const json = JSON.parse(jsonFigures(reckoningRecord(rig, abeam)))
 
   it('says beside each numeral that its equation was not checked', () => {
     const rows = tables.get('stability')?.rows ?? []
@@ -58,7 +58,7 @@ describe('a barque with her stability papers, the wind abeam', () => {
 
 it('a vessel whose text says nothing of stability has no table of it', () => {
   const bare = compiledText(exampleText('barque-harrow-tansy'), 'barque-harrow-tansy.rig').value
-  const ids = reckoningTables(bare.rig, bare.figures, []).map(({ id }) => id)
+  const ids = reckoningTables(bare.rig, bare.figures).map(({ id }) => id)
   expect(ids).not.toContain('stability')
   expect(ids).toContain('bracing')
 })
