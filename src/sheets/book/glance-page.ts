@@ -24,6 +24,8 @@ export interface GlancePart {
 export interface GlanceSection {
   readonly heading: string
   readonly parts: readonly GlancePart[]
+  /** A table is not parted, for its head would be left behind; unless it is longer than any page. */
+  readonly isTable?: boolean
 }
 
 /** What a station has to do with, on a page: counts, where it stands, its rails, and what its sails want. */
@@ -38,7 +40,7 @@ export function glancePages(book: Book): Found<readonly PageBody[]> {
     const [first, ...rest] = section?.parts ?? []
     if (!section || !first) continue
     const begun = sectionHead(section.heading, y + 6.2, ruler)
-    if (beginsOverleaf([first, ...rest], live.textBottom - begun.bottom)) y = turned(pages, book)
+    if (beginsOverleaf(section, live.textBottom - begun.bottom)) y = turned(pages, book)
     const heading: Block = sectionHead(section.heading, y + 6.2, ruler)
     pages.at(-1)?.push(...heading.marks)
     y = heading.bottom
@@ -52,7 +54,9 @@ export function glancePages(book: Book): Found<readonly PageBody[]> {
 }
 
 /** Whether a section has no room for its first part here, or would leave no more than a scrap of itself for the next page. */
-function beginsOverleaf(parts: readonly GlancePart[], room: number): boolean {
+function beginsOverleaf({ parts, isTable }: GlanceSection, room: number): boolean {
+  const whole = parts.reduce((sum, part) => sum + part.height, 0)
+  if (isTable && whole > room && whole < longestTable) return true
   let left = room
   const fitting = parts.findIndex(part => {
     left -= part.height
@@ -62,12 +66,15 @@ function beginsOverleaf(parts: readonly GlancePart[], room: number): boolean {
 }
 
 const scrap = 2
+const longestTable = 160
 
 function turned(pages: Mark[][], { setting }: Book): number {
   const head = continuedTitle(title, setting.ruler)
   pages.push([...head.marks])
-  return head.bottom
+  return head.bottom + underContinued
 }
+
+const underContinued = 2.4
 
 function body(marks: readonly Mark[], index: number, { station }: Book): PageBody {
   return {

@@ -28,6 +28,7 @@ export function glanceSails(book: Book): GlanceSection | undefined {
   const rows = sails.map((sail): GlancePart => ({ height: 4.9, draw: top => [sailRow(sail, top, book)] }))
   return {
     heading: 'What each sail wants, in hands',
+    isTable: true,
     parts: [headRow(book), ...rows.slice(0, -1), ...rows.slice(-1).map(row => under(row, footnote(book)))],
   }
 }
