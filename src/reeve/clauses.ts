@@ -58,9 +58,7 @@ export function ropeOf(
   known: string | undefined,
 ): string | undefined {
   if (size === undefined) return undefined
-  return material === known || material === ''
-    ? millimetres(size)
-    : `${millimetres(size)} ${spoken(material)}`
+  return material === known || material === '' ? millimetres(size) : `${millimetres(size)} ${material}`
 }
 
 export function leadOf(line: TableLine): string {

@@ -1,7 +1,7 @@
 import type { Finding } from '../findings/index.ts'
 import { type Unit, unitOf, unitsOffered } from '../measure/index.ts'
 import { nearest, type Source } from '../text/index.ts'
-import type { Record } from './records.ts'
+import { fileOf, type Record } from './records.ts'
 
 /** Columns without which nothing is missed. */
 const mayBeMissed = new Set(['note', 'unit', 'seq', 'id', 'side', 'what'])
@@ -64,7 +64,7 @@ export function columnsOf(
         'error',
         'table/twice',
         at,
-        `${source.name}, row ${head?.row}: the column "${name}" stands there twice.`,
+        `${fileOf(source.name)}, row ${head?.row}: the column "${name}" stands there twice.`,
         'Keep one of them.',
       )
     else if (due && unit?.dimension !== due.dimension)
@@ -72,7 +72,7 @@ export function columnsOf(
         'error',
         'table/no-number',
         at,
-        `${source.name}, row ${head?.row}: "${said.unit}" is no unit for the column "${name}".`,
+        `${fileOf(source.name)}, row ${head?.row}: "${said.unit}" is no unit for the column "${name}".`,
         `Tell it in ${due.symbol}, or in another of ${unitsOffered[due.dimension]}.`,
       )
     columns.set(name, { at, unit })
@@ -88,7 +88,7 @@ export function columnsOf(
       'error',
       'table/no-column',
       undefined,
-      `${source.name} has no column "${name}".`,
+      `${fileOf(source.name)} has no column "${name}".`,
       near(name, 'Add it to the first row; its cells may be empty.'),
     )
   for (const name of known.other.filter(untold))
@@ -97,7 +97,7 @@ export function columnsOf(
         'note',
         'table/left-out',
         undefined,
-        `${source.name} has no column "${name}"; what it tells is left to be given.`,
+        `${fileOf(source.name)} has no column "${name}"; what it tells is left to be given.`,
         near(name, 'Add it to the first row, or say it in the text.'),
       )
   return missing.length > 0 ? undefined : columns

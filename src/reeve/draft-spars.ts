@@ -70,12 +70,14 @@ const isCrossed = ({ kind, from, to }: TableSpar) => kind === 'yard' && from[0] 
 
 const thick = ({ millimetres: size }: TableSpar) =>
   size === undefined ? undefined : `${millimetres(size)} thick`
-const heavy = ({ mass }: TableSpar) => (mass === undefined ? undefined : `${mass} kg`)
+const heavy = ({ mass }: TableSpar) => (mass === undefined ? undefined : `${Number(mass.toFixed(1))} kg`)
 
 /** Spars, those that follow each other and are told alike in columns, a blank line between them and the others. */
 function sparLines(all: readonly TableSpar[], gearings: ReadonlyMap<string, Gearing>): readonly string[] {
+  const spars = all.filter(({ kind }) => kind !== 'mast' && kind !== 'stay')
+  const inRanks = spars.toSorted((a, b) => rank(a) - rank(b))
   const runs: TableSpar[][] = []
-  for (const spar of all.filter(({ kind }) => kind !== 'mast' && kind !== 'stay')) {
+  for (const spar of inRanks) {
     const run = runs.at(-1)
     if (
       run?.[0] &&
@@ -93,6 +95,9 @@ function sparLines(all: readonly TableSpar[], gearings: ReadonlyMap<string, Gear
     ),
   ])
 }
+
+/** The bowsprit first, then the yards, then what reaches fore and aft. */
+const rank = (spar: TableSpar) => (spar.kind === 'bowsprit' ? 0 : isCrossed(spar) ? 1 : 2)
 
 function withGear(
   line: string,

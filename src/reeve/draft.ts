@@ -3,7 +3,7 @@ import { sailPage } from './draft-sails.ts'
 import { sparPages } from './draft-spars.ts'
 import { pagesOfRails } from './rails.ts'
 import type { Rope } from './ropes.ts'
-import { aft, metres, spoken, up } from './spoken.ts'
+import { aft, isPlain, metres, spoken, up } from './spoken.ts'
 import type { TableSail, Tables } from './tables.ts'
 
 /** What is said under the gear of a sail or a spar. */
@@ -69,9 +69,9 @@ function vessel({ hull: { words, numbers } }: Tables): string {
     return value === undefined ? [] : [tell(value)]
   }
   const [x, z] = [numbers.get('clr_x'), numbers.get('clr_z')]
-  const rig = words.get('rig')?.split(',')[0]
+  const rig = words.get('rig')
   const facts = [
-    rig ? [spoken(rig)] : [],
+    rig && isPlain(rig) ? [rig] : [],
     [
       ...told('lwl', value => `waterline ${metres(value)}`),
       ...told('lbp', value => `between perpendiculars ${metres(value)}`),

@@ -8,7 +8,12 @@ import type { Side, Space, TableLine, TableRail } from './tables.ts'
 interface LineRow {
   readonly row: Row
   readonly words: string
-  readonly lines: readonly { readonly id: string; readonly side: Side | undefined }[]
+  readonly lines: readonly Named[]
+}
+
+interface Named {
+  readonly id: string
+  readonly side: Side | undefined
 }
 
 /**
@@ -21,27 +26,44 @@ export function linesOf(
   rails: readonly TableRail[],
 ): readonly TableLine[] {
   const all = lineRows(rows)
-  const called = new Map<string, LineRow>()
-  for (const one of all)
-    for (const name of [one.row.name('id'), one.row.name('name')])
-      if (!called.has(name)) called.set(name, one)
+  const called = namesOf(all)
   const codes = new Map(rails.map(({ code }) => [nameKey(code), code]))
   const leads = leadsOf(leadRows, called)
   return all.flatMap(one => {
-    const shared = clausesOf(one.row)
-    return one.lines.map(({ id, side }): TableLine => {
-      const lead = leads.get(one.row) ?? []
-      return {
-        id,
+    const clauses = clausesOf(one.row)
+    return one.lines.map(
+      (line): TableLine => ({
+        ...line,
         words: one.words,
-        side,
-        ...shared,
-        pin: pinOf(one, side, codes),
-        against: againstOf(one, id, side, called),
-        lead: one.lines.length === 2 && side ? lead.map(onSideOf(lead, side)) : lead,
-      }
-    })
+        ...clauses,
+        pin: pinOf(one, line.side, codes),
+        against: againstOf(one.row, line, called),
+        lead: leads.get(line.id) ?? [],
+      }),
+    )
   })
+}
+
+/** One line, or the two of a pair, by each name that they may be called by: id or name, with or without a side. */
+type Called = ReadonlyMap<string, readonly Named[]>
+
+function namesOf(rows: readonly LineRow[]): Called {
+  const called = new Map<string, readonly Named[]>()
+  const call = (name: string, lines: readonly Named[]) => {
+    if (name !== '' && !called.has(name)) called.set(name, lines)
+  }
+  const words = new Map<string, Named[]>()
+  for (const row of rows) words.set(row.words, [...(words.get(row.words) ?? []), ...row.lines])
+  for (const { row, lines } of rows) call(row.name('id'), lines)
+  for (const { row, lines } of rows)
+    for (const line of lines)
+      for (const side of line.side === undefined ? [] : [line.side, line.side.slice(0, 1)])
+        for (const name of [row.name('id'), row.name('name')])
+          if (name !== '') call(`${name} ${side}`, [line])
+  for (const { row, lines } of rows)
+    if (row.name('name') !== withoutSide(row.name('name')).words) call(row.name('name'), lines)
+  for (const [name, lines] of words) call(name, lines)
+  return called
 }
 
 function lineRows(rows: readonly Row[]): readonly LineRow[] {
@@ -89,7 +111,7 @@ function clausesOf(row: Row) {
     actsOn: row.name('acts_on'),
     purchase,
     millimetres: size,
-    material: row.text('material'),
+    material: row.kind('material'),
     travel: row.number('travel_m'),
     hands: row.count('hands', 1, 200),
   }
@@ -124,55 +146,45 @@ function pinOf(
   return undefined
 }
 
-/** The lines that are eased: of a pair told in one row those of its own side, of itself the other. */
-function againstOf(
-  self: LineRow,
-  id: string,
-  side: Side | undefined,
-  called: ReadonlyMap<string, LineRow>,
-): readonly string[] | undefined {
-  if (!self.row.has('opposes')) return undefined
-  return self.row.list('opposes', /[;,|]/).flatMap(name => {
+/** The lines that are eased: of a pair that of its own side, of itself the other. */
+function againstOf(row: Row, self: Named, called: Called): readonly string[] | undefined {
+  if (!row.has('opposes')) return undefined
+  return row.list('opposes', /[;,|]/).flatMap(name => {
     const meant = called.get(name)
-    if (!meant) {
-      self.row.amiss(
-        'table/unknown',
-        'opposes',
-        `there is no line "${name}".`,
-        self.row.meant(name, [...called.keys()]),
-      )
-      return []
-    }
-    const ids = meant.lines.map(line => line.id)
-    if (meant === self) return ids.filter(other => other !== id)
-    return meant.lines
-      .filter(line => !side || !line.side || meant.lines.length === 1 || line.side === side)
-      .map(line => line.id)
+    if (!meant) unknown(row, 'opposes', name, called)
+    const others = (meant ?? []).filter(({ id }) => id !== self.id)
+    const isSelf = others.length !== meant?.length
+    return others
+      .filter(({ side }) => isSelf || others.length === 1 || !self.side || side === self.side)
+      .map(({ id }) => id)
   })
 }
 
+const unknown = (row: Row, column: string, name: string, called: Called) =>
+  row.amiss('table/unknown', column, `there is no line "${name}".`, row.meant(name, [...called.keys()]))
+
 type Lead = TableLine['lead']
 
-function leadsOf(rows: readonly Row[], called: ReadonlyMap<string, LineRow>): ReadonlyMap<Row, Lead> {
-  const leads = new Map<Row, { seq: number; point: Lead[number] }[]>()
+/** Leads by the ids of their lines, in order. */
+function leadsOf(rows: readonly Row[], called: Called): ReadonlyMap<string, Lead> {
+  const told = new Map<string, { seq: number; point: Lead[number] }[]>()
   for (const [index, row] of rows.entries()) {
     const name = row.name('line')
-    const line = called.get(name)
-    if (!line)
-      row.amiss('table/unknown', 'line', `there is no line "${name}".`, row.meant(name, [...called.keys()]))
+    if (!called.has(name)) unknown(row, 'line', name, called)
     const at: Space = [row.needed('x'), row.needed('y'), row.needed('z')]
     const point = { at, what: row.name('what'), parts: row.count('parts', 0, 100) ?? 1 }
-    const seq = row.number('seq') ?? index
-    if (!line) continue
-    const points = leads.get(line.row) ?? []
-    points.push({ seq, point })
-    leads.set(line.row, points)
+    const points = told.get(name) ?? []
+    points.push({ seq: row.number('seq') ?? index, point })
+    told.set(name, points)
   }
   return new Map(
-    [...leads].map(([line, points]) => [
-      line,
-      points.toSorted((a, b) => a.seq - b.seq).map(({ point }) => point),
-    ]),
+    [...told].flatMap(([name, points]) => {
+      const lead = points.toSorted((a, b) => a.seq - b.seq).map(({ point }) => point)
+      const lines = called.get(name) ?? []
+      return lines.map(
+        ({ id, side }) => [id, lines.length > 1 && side ? lead.map(onSideOf(lead, side)) : lead] as const,
+      )
+    }),
   )
 }
 

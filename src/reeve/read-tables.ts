@@ -86,15 +86,16 @@ function hullOf(rows: readonly Row[]): Hull {
   for (const row of rows) {
     const key = row.name('key').replaceAll(' ', '_')
     const due = hullUnits.get(key)
-    if (key === 'name' || key === 'rig') words.set(key, row.text('value'))
+    if (key === 'name') words.set(key, row.text('value'))
+    if (key === 'rig') words.set(key, row.text('value').split(',')[0] ?? '')
     if (due === undefined || row.text('value') === '') continue
     // "m aft of FP" is metres; a word that is no unit is refused, lest feet in other words pass for metres.
     const [said = ''] = row.text('unit').split(' ')
     const [unit, wanted] = [unitOf(said), unitOf(due)]
     if (said !== '' && wanted && unit?.dimension !== wanted.dimension)
       row.amiss('table/no-number', 'unit', `"${said}" is no unit for the ${key}.`, `Tell it in ${due}.`)
-    const value = row.number('value')
-    if (value !== undefined) numbers.set(key, value * (wanted && unit ? unit.si / wanted.si : 1))
+    const value = row.measure('value', unit ?? wanted, wanted)
+    if (value !== undefined) numbers.set(key, value)
   }
   return { words, numbers }
 }
@@ -187,7 +188,7 @@ function sailOf(row: Row): TableSail {
 }
 
 /** A rail may have so many pins. */
-const mostPins = 500
+const mostPins = 200
 
 /** One rail, or the two of a row that is told for both sides. */
 function railsOf(row: Row): readonly TableRail[] {
@@ -195,7 +196,7 @@ function railsOf(row: Row): readonly TableRail[] {
   const z = row.needed('z')
   const rail: TableRail = {
     code: row.text('rail'),
-    kind: row.name('kind'),
+    kind: nameKey(row.kind('kind')),
     side: side === 'port' || side === 'starboard' ? side : undefined,
     first: [row.needed('x_first'), row.needed('y_first'), z],
     last: [row.needed('x_last'), row.needed('y_last'), z],
@@ -218,7 +219,7 @@ function thingsOf(row: Row): readonly TableThing[] {
   const [x0, x1, y0, y1] = [row.needed('x0'), row.needed('x1'), row.needed('y0'), row.needed('y1')]
   const thing: TableThing = {
     name: row.name('item'),
-    kind: row.name('kind') || (row.name('item').split(' ').at(-1) ?? ''),
+    kind: nameKey(row.kind('kind')) || (row.name('item').split(' ').at(-1) ?? ''),
     x: [Math.min(x0, x1), Math.max(x0, x1)],
     y: [Math.min(y0, y1), Math.max(y0, y1)],
     top: row.needed('z_top'),

@@ -45,6 +45,9 @@ export function recordsOf(source: Source, findings: Finding[]): readonly Record[
   }
 }
 
+/** The file of a path: 'lines.csv'. */
+export const fileOf = (path: string) => path.split(/[\\/]/).at(-1) ?? path
+
 /** What parts the cells of the first row that holds anything. */
 function delimiterOf(text: string): string {
   const first = /\S.*/.exec(text)?.[0].replace(/"[^"]*"/g, '') ?? ''
@@ -75,8 +78,8 @@ function notRead({ name, text }: Source, error: unknown): Finding {
     at: { source: name, start, end: start },
     message:
       error instanceof CsvError && error.code === 'CSV_QUOTE_NOT_CLOSED'
-        ? `${name} is no sound table: a cell that begins with a quotation mark is never closed.`
-        : `${name} is no sound table: ${error instanceof Error ? error.message.replace(/\.$/, '') : error}.`,
+        ? `${fileOf(name)} is no sound table: a cell that begins with a quotation mark is never closed.`
+        : `${fileOf(name)} is no sound table: ${error instanceof Error ? error.message.replace(/\.$/, '') : error}.`,
     remedy: 'Save it as CSV: commas between cells, double quotes about a cell that holds a comma.',
     related: [],
   }

@@ -3,13 +3,12 @@ import type { Space } from './tables.ts'
 
 const small = new Set<string>(smallWords)
 
-/** A name as it stands in a text: between quotes where a word of it would end it, or is no plain word. */
-export function spoken(name: string): string {
-  const plain = name
-    .split(/\s+/)
-    .every(word => /^\p{L}[\p{L}\p{N}'’-]*$/u.test(word) && !small.has(word.toLowerCase()))
-  return plain ? name : `"${name.replaceAll('"', '')}"`
-}
+/** Whether a name needs no quotes: no word of it would end it, and all are plain words. */
+export const isPlain = (name: string) =>
+  name.split(/\s+/).every(word => /^\p{L}[\p{L}\p{N}'’-]*$/u.test(word) && !small.has(word.toLowerCase()))
+
+/** A name as it stands in a text. */
+export const spoken = (name: string) => (isPlain(name) ? name : `"${name.replaceAll('"', '')}"`)
 
 export const metres = (value: number) => `${Math.abs(value).toFixed(2)} m`
 export const aft = (x: number) => `${metres(x)} ${x < 0 ? 'forward' : 'aft'}`

@@ -3,7 +3,8 @@ import { figureAt, type Unit } from '../measure/index.ts'
 import { nameKey } from '../syntax/index.ts'
 import { nearest, type Source, type Span } from '../text/index.ts'
 import { type Column, columnsOf, dueUnit } from './columns.ts'
-import { type Record, recordsOf } from './records.ts'
+import { fileOf, type Record, recordsOf } from './records.ts'
+import { isPlain } from './spoken.ts'
 
 /** One row of a table: what stands in each column, and where. */
 export interface Row {
@@ -15,12 +16,16 @@ export interface Row {
   text(column: string): string
   /** The same as the name of a thing aboard, in small letters. */
   name(column: string): string
+  /** The same as a word of a kind, which the language can't have between quotes. */
+  kind(column: string): string
   /** The same as a remark, cut short where it is very long. */
   note(column: string): string
   /** Names in a column, parted by any of `marks`. */
   list(column: string, marks: RegExp): readonly string[]
   /** The number in a column, in the unit of its name; undefined where it is left empty or, with a finding, where it is none. */
   number(column: string): number | undefined
+  /** The number in a column that tells its unit elsewhere, in the unit that is due. */
+  measure(column: string, unit: Unit | undefined, due: Unit | undefined): number | undefined
   /** The number in a column that may not be left empty: 0, with a finding, where it is. */
   needed(column: string): number
   /** The number in a column that counts things: whole, and from `least` to `most`. */
@@ -35,8 +40,8 @@ export interface Row {
   leaves(column: string, message: string, remedy: string): void
 }
 
-/** More rows than this are no vessel's. */
-const mostRows = 20_000
+/** More rows than this are no vessel's; of leads, which are points, ten times as many. */
+const mostRows = 2000
 
 /** A name longer than this is no name. */
 const longestName = 120
@@ -49,12 +54,13 @@ export const tableReader =
     if (!head && findings.some(({ at }) => at.source === source.name)) return []
     const columns = columnsOf(source, head, { needed, other }, findings)
     if (!columns) return []
-    if (records.length <= mostRows) return records.map(record => rowOf(source, columns, record, findings))
+    const most = needed.includes('line') ? 10 * mostRows : mostRows
+    if (records.length <= most) return records.map(record => rowOf(source, columns, record, findings))
     findings.push({
       rule: 'table/not-read',
       severity: 'error',
       at: { source: source.name, start: 0, end: 0 },
-      message: `${source.name} has ${records.length} rows, and at most ${mostRows} are read.`,
+      message: `${fileOf(source.name)} has ${records.length} rows, and at most ${most} are read.`,
       remedy: 'Give the tables of one vessel.',
       related: [],
     })
@@ -79,7 +85,7 @@ function rowOf(
         rule,
         severity,
         at: spanOf(column),
-        message: `${source}, row ${row}, ${column}: ${message}`,
+        message: `${fileOf(source)}, row ${row}, ${column}: ${message}`,
         ...(remedy === undefined ? {} : { remedy }),
         related: [],
       })
@@ -99,21 +105,29 @@ function rowOf(
     )
     return ''
   }
-  const number = (column: string) => {
+  const measure: Row['measure'] = (column, unit, due) => {
     const words = written(column)
     if (words === '') return undefined
-    const value = numberIn(words, columns.get(column)?.unit, dueUnit(column))
+    const value = numberIn(words, unit, due)
     if (value === undefined) amiss('table/no-number', column, `${shown(words)} is no number.`, plainFigures)
     return value
   }
+  const number = (column: string) => measure(column, columns.get(column)?.unit, dueUnit(column))
   return {
     row,
     has: column => columns.has(column),
     text,
     name: column => nameKey(text(column)),
+    kind: column => {
+      const said = text(column)
+      if (said === '' || said.split(' with ').every(isPlain)) return said
+      amiss('table/no-name', column, `${shown(said)} is no kind.`, 'Say it in plain words.')
+      return ''
+    },
     note: column => cut(written(column)),
     list: (column, marks) => written(column).split(marks).map(nameKey).filter(Boolean),
     number,
+    measure,
     needed: column => {
       if (written(column) === '')
         amiss('table/empty', column, 'a number is due here.', 'Measure it and enter it.')

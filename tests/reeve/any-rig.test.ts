@@ -1,12 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { reeve, type TableName } from '../../src/reeve/index.ts'
+import { reeve } from '../../src/reeve/index.ts'
 import { compiledRig, compiledText, exampleFiles, exampleRigs } from '../support/compiled.ts'
 import { golden } from '../support/golden.ts'
 import { tablesOfRig } from '../support/rig-tables.ts'
 import { differences } from './differences.ts'
-
-const sourcesOf = (tables: ReadonlyMap<TableName, string>) =>
-  new Map([...tables].map(([name, text]) => [name, { name: `${name}.csv`, text }] as const))
+import { sourcesOf } from './tables.ts'
 
 const trips = exampleRigs.map(name => {
   const told = compiledRig(name).value

@@ -19,3 +19,7 @@ export function spoiledTables(vessel: VesselName, table: TableName, from: string
   if (!text.includes(from)) throw new Error(`no "${from}" in ${table}`)
   return tables.set(table, { name, text: text.replace(from, to) })
 }
+
+/** Texts of tables as they are read from their files. */
+export const sourcesOf = (tables: ReadonlyMap<TableName, string>): Map<TableName, Source> =>
+  new Map([...tables].map(([name, text]) => [name, { name: `${name}.csv`, text }]))

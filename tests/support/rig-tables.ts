@@ -5,7 +5,14 @@ import type { Line, Mast, Rail, Rig, Sail, Spar } from '../../src/rig/index.ts'
 /** A rig in tables, and what of her no table has a column for: what, and why. */
 export interface RigTables {
   readonly tables: ReadonlyMap<TableName, string>
+  readonly rows: ReadonlyMap<TableName, RigTable>
   readonly leftOut: readonly (readonly [what: string, why: string])[]
+}
+
+/** Cells as they are to be written. */
+export interface RigTable {
+  readonly columns: readonly string[]
+  readonly rows: readonly (readonly string[])[]
 }
 
 type Cell = string | number | undefined
@@ -80,8 +87,12 @@ export function tablesOfRig({ rig, figures }: Compiled): RigTables {
     ['leads', ['line', 'seq', 'x', 'y', 'z', 'what', 'parts'], lines.flatMap(leadRows)],
     ['deck', ['item', 'kind', 'x0', 'x1', 'y0', 'y1', 'z_top'], deckRows(rig)],
   ]
+  const rows = new Map(
+    tables.map(([name, columns, rows]) => [name, { columns, rows: rows.map(cellsOf(columns)) }]),
+  )
   return {
-    tables: new Map(tables.map(([name, columns, rows]) => [name, written(columns, rows)])),
+    rows,
+    tables: new Map([...rows].map(([name, table]) => [name, written(table)])),
     leftOut: leftOutOf({ rig }),
   }
 }
@@ -91,13 +102,15 @@ const isStraight = (rail: Rail) => rail.first !== undefined && rail.last !== und
 const isOfStuddingsail = ({ host }: Line, { sailAt }: Rig) =>
   host?.kind === 'sail' && sailAt.get(host.name)?.kind === 'studdingsail'
 
-function written(columns: readonly string[], rows: readonly Row[]): string {
-  const cell = (value: Cell) => {
-    const said = typeof value === 'number' ? String(Math.round(value * 100) / 100 + 0) : (value ?? '')
-    return /[",\n]/.test(said) ? `"${said.replaceAll('"', '""')}"` : said
-  }
-  const lines = [columns.join(','), ...rows.map(row => columns.map(column => cell(row[column])).join(','))]
-  return `${lines.join('\n')}\n`
+const cellsOf = (columns: readonly string[]) => (row: Row) =>
+  columns.map(column => {
+    const value = row[column]
+    return typeof value === 'number' ? String(Math.round(value * 100) / 100 + 0) : (value ?? '')
+  })
+
+function written({ columns, rows }: RigTable): string {
+  const cell = (said: string) => (/[",\n]/.test(said) ? `"${said.replaceAll('"', '""')}"` : said)
+  return `${[columns, ...rows].map(row => row.map(cell).join(',')).join('\n')}\n`
 }
 
 function hullRows({ vessel }: Rig): readonly Row[] {
