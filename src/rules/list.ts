@@ -15,6 +15,7 @@ import { noWalkAway } from './lead/no-walk-away.ts'
 import { orderSwaps } from './lead/order-swaps.ts'
 import { overPassage } from './lead/over-passage.ts'
 import { throughHouse } from './lead/through-house.ts'
+import { toBeGiven } from './lead/to-be-given.ts'
 import { tooManyTurns } from './lead/too-many-turns.ts'
 import { turnsSharply } from './lead/turns-sharply.ts'
 import { actsOnNothing } from './line/acts-on-nothing.ts'
@@ -52,6 +53,7 @@ import { outOfSight } from './reach/out-of-sight.ts'
 import type { Rule } from './rule.ts'
 import { beyondItsStay } from './sail/beyond-its-stay.ts'
 import { canvasUnknown } from './sail/canvas-unknown.ts'
+import { cornerMissing } from './sail/corner-missing.ts'
 import { cornerOffItsSpar } from './sail/corner-off-its-spar.ts'
 import { edgesCrossed } from './sail/edges-crossed.ts'
 import { footAboveHead } from './sail/foot-above-head.ts'
@@ -121,6 +123,7 @@ export const rules: readonly Rule[] = [
   edgesCrossed,
   beyondItsStay,
   cornerOffItsSpar,
+  cornerMissing,
   twoInOnePlace,
   hoistAboveTruck,
   loweredTooLow,
@@ -155,6 +158,7 @@ export const rules: readonly Rule[] = [
   turnsSharply,
   tooManyTurns,
   noWalkAway,
+  toBeGiven,
   cutShort,
   cutLong,
   condemned,

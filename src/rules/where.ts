@@ -16,7 +16,8 @@ export function whereSaid(rig: Rig, line: Line): Span {
   return host && host.source !== line.span.source ? host : line.span
 }
 
-function hostSpan(rig: Rig, { host }: Line): Span | undefined {
+/** The entry of the sail or spar that a line hangs on. */
+export function hostSpan(rig: Rig, { host }: Line): Span | undefined {
   if (!host) return undefined
   return (host.kind === 'sail' ? rig.sailAt : rig.sparAt).get(host.name)?.span
 }

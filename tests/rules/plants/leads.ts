@@ -1,8 +1,8 @@
 import type { Point3 } from '../../../src/measure/index.ts'
 import { type Line, onMast } from '../../../src/rig/index.ts'
-import type { Notebook } from '../notebook.ts'
+import { type Notebook, type Planted, sailsIn, withLine, wordsAt } from '../notebook.ts'
 import { thing } from './on-deck.ts'
-import { anywhere, type Plant, type Plants, saying } from './plant.ts'
+import { anywhere, at, type Plant, type Plants, saying } from './plant.ts'
 
 /** A stretch of a lead that stands clear of masts, yards and bowsprit, and is long enough to be crossed. */
 interface Stretch {
@@ -117,6 +117,22 @@ lines
 belay planted halyard to planted cleat
 `
 
+/** A block that a lead of the sail goes through, and whose place she says, given no more. */
+const blockNotGiven: Plant = book =>
+  sailsIn(book).flatMap(({ thing, entry, gear }) => {
+    const led = book.rig.lines.filter(({ host, belay }) => host?.name === thing.name && belay?.at)
+    const through = new Set(led.flatMap(({ lead }) => lead.map(({ what }) => what)))
+    const planted: Planted[] = []
+    // What is said like another keeps the other's place until a new one is said.
+    if (/ like /.test(wordsAt(book, entry))) return planted
+    for (let line = gear + 1; /^ {6}/.test(wordsAt(book, line)); line++) {
+      const [, block = ''] = /^ {6}(\w+ block) +at /.exec(wordsAt(book, line)) ?? []
+      if (!through.has(block)) continue
+      planted.push(at(entry, 'lead/to-be-given', withLine(book, line, `      ${block} to be given`)))
+    }
+    return planted
+  })
+
 /** Faults of where a line is led, and of how long it is cut. */
 export const leads: Plants = {
   'a stay across a lead': perStretch(
@@ -154,6 +170,7 @@ belay planted line to planted cleat
       'block',
     ),
   ),
+  'a block whose place is not given': blockNotGiven,
   'a heavy halyard with no room to walk away': page('lead/no-walk-away', noRoom),
   'a halyard cut too short': saying('line/cut-short', 'halyard cut 4.00 m', hasHalyard),
   'a halyard cut too long': saying('line/cut-long', 'halyard cut 400.00 m', hasHalyard),

@@ -81,6 +81,19 @@ const saidTwice: Plant = book =>
     return [anywhere('sail/two-in-one-place', book.lines.toSpliced(entry - 1, 0, ...again).join('\n'))]
   })
 
+/** The last corner on a line of a sail's own entry left out; of a square sail its foot. */
+const cornerLeftOut: Plant = book =>
+  sailsIn(book).flatMap(({ entry, gear }) => {
+    const text = Array.from({ length: gear - entry - 1 }, (_, index) => entry + 1 + index)
+      .map(
+        line =>
+          edited(book, line, /,\s+(clew|head|peak)\s[^,#]*$/, '') ??
+          edited(book, line, /^( +)foot +[\d.]+ m wide.*$/, '$1# its foot is not known'),
+      )
+      .find(Boolean)
+    return text ? [at(entry, 'sail/corner-missing', text)] : []
+  })
+
 /** Faults of measures. */
 export const shapes: Plants = {
   'a yard cut short': yardCutShort,
@@ -118,4 +131,5 @@ export const shapes: Plants = {
   ),
   'peak and throat changed about': cornersChanged,
   'a sail where another is': saidTwice,
+  'a corner left out': cornerLeftOut,
 }
