@@ -253,3 +253,12 @@ describe('a page of pins that does not say "on"', () => {
     expect(mended([{ name: 'test.rig', text }], told).sources[0]?.text).toBe(schooner)
   })
 })
+
+it('a rail from a place to the same place has its pins too close', () =>
+  check(`rails
+  fore rail, port and starboard, marked FR
+# ^ error belay/pins-too-close: Fore rail, port and starboard, has its pins 0.0 cm apart; coils need 16.0 cm.
+    4 pins from 6.90 m aft 2.85 m out to 6.90 m aft 2.85 m out, 2.40 m up
+  fore bitts, marked FB
+    2 pins at 6.90 m aft 0.40 m up
+`))

@@ -15,9 +15,10 @@ export const pinsTooClose: Rule = {
     const told = new Set<string>()
     for (const rail of rig.rails) {
       const apart = pitch(rail)
-      // On a band round the mast, and where all places are said at one point, they aren't measured one by one. Half a millimetre of grace: positions
-      // come from dividing a rail's length.
-      if (!apart || rail.lie === 'round' || apart >= closest - 0.0005 || told.has(rail.mark)) continue
+      // On a band round the mast, and where all places are said at one point, they aren't measured one by one; a rail from a point to the
+      // same has two. Half a millimetre of grace: positions come from dividing a rail's length.
+      const isMeasured = rail.lie !== 'round' && rail.first !== rail.last
+      if (apart === undefined || !isMeasured || apart >= closest - 0.0005 || told.has(rail.mark)) continue
       told.add(rail.mark)
       const name = rail.mirrored ? `${rail.name}, port and starboard,` : railName(rail)
       yield {
