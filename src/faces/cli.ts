@@ -206,9 +206,9 @@ function reckonCommand(crosstree: Command): void {
 const styleOption = () =>
   new Option(
     '--style <style>',
-    'fine; bold, twice as large, for walls; night, for red light, and for a screen (default folder: out/<rig>-<style>)',
+    'fine; black, for copiers; bold, twice as large, for walls; night, for red light, and for a screen (default folder: out/<rig>-<style>)',
   )
-    .choices(['fine', 'bold', 'night', 'night-screen'])
+    .choices(['fine', 'black', 'bold', 'night', 'night-screen'])
     .default('fine')
 
 const formatOption = () =>

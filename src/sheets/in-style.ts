@@ -40,8 +40,12 @@ function markIn(style: Style, mark: Mark): Mark {
   if (mark.kind === 'group') return { ...mark, marks: marksIn(style, mark.marks) }
   if (mark.kind === 'text') return textIn(style, mark)
   const { pen, fill } = mark
+  if (style.seams && pen && isSeam(mark)) return { ...mark, pen: { ...penIn(style, pen), ...style.seams } }
   return { ...mark, ...(pen && { pen: penIn(style, pen) }), ...(fill && { fill: fillIn(style, fill) }) }
 }
+
+const isSeam = (mark: Mark): boolean =>
+  mark.kind === 'line' && (mark.detail === 'seam' || mark.detail === 'second seam')
 
 const textIn = (style: Style, mark: TextMark): TextMark => ({
   ...mark,

@@ -9,6 +9,8 @@ export interface Style {
   /** Sizes of type are so many times those of the fine style; Regular becomes Medium where it is heavier. */
   readonly type: { readonly times: number; readonly isHeavier: boolean }
   readonly without: ReadonlySet<Detail>
+  /** Seams as dots, where a thin line would close up on a copier: width and dashes in millimetres. */
+  readonly seams?: { readonly width: number; readonly dash: readonly number[] }
   /** Whether what stands behind a sail shows through its ground. */
   readonly showsThrough: boolean
   /** The paper, and the distance it is read at, are so many times those of the hand. */
@@ -17,10 +19,23 @@ export interface Style {
   readonly printsGround: boolean
 }
 
-export const styleNames = ['fine', 'bold', 'night', 'night-screen'] as const
+export const styleNames = ['fine', 'black', 'bold', 'night', 'night-screen'] as const
 
-/** Fine for the hand; bold for walls; night for red light, in print, and on a screen that shows red alone. */
+/** Fine for the hand; black for copiers and printers of one ink; bold for walls; night for red light, in print, and on a screen that shows red alone. */
 export type StyleName = (typeof styleNames)[number]
+
+/** The paper, and what is laid on it as a tint. */
+const tints = [
+  'paper',
+  'belowWater',
+  'squareSail',
+  'squareOnPaper',
+  'foreAndAftSail',
+  'foreAndAftOnPaper',
+  'deck',
+  'house',
+  'railPlank',
+] as const
 
 const fine: Style = {
   inks: ink,
@@ -30,6 +45,20 @@ const fine: Style = {
   showsThrough: true,
   enlarged: 1,
   printsGround: false,
+}
+
+/** Pure black and white: every grey is ink, and no line so thin that a copier would lose it. */
+const black: Style = {
+  ...fine,
+  inks: {
+    ...same('#FFFFFF', tints),
+    ...same('#000000', ['ink', 'rig', 'faint', 'rule', 'more', 'less', 'hull', 'bootTop']),
+    ...same('#000000', ['squareCloth', 'foreAndAftCloth']),
+  },
+  weights: weights(1, 0.18),
+  without: new Set(['ratline', 'plank']),
+  seams: { width: 0.2, dash: [0.2, 1.4] },
+  showsThrough: false,
 }
 
 const heavier = weights(Math.SQRT2, 0.25)
@@ -57,8 +86,7 @@ const red = '#E5402A'
 const night: Style = {
   inks: {
     ...ink,
-    ...same(dark, ['paper', 'hull', 'bootTop', 'belowWater', 'deck', 'house', 'railPlank']),
-    ...same(dark, ['squareSail', 'squareOnPaper', 'foreAndAftSail', 'foreAndAftOnPaper']),
+    ...same(dark, [...tints, 'hull', 'bootTop']),
     ...same(light, ['ink', 'more', 'less']),
     ...same('#CFC7B6', ['rig', 'faint']),
     ...same('#8B8578', ['rule', 'squareCloth', 'foreAndAftCloth']),
@@ -80,7 +108,13 @@ const nightScreen: Style = {
   },
 }
 
-export const styles: Readonly<Record<StyleName, Style>> = { fine, bold, night, 'night-screen': nightScreen }
+export const styles: Readonly<Record<StyleName, Style>> = {
+  fine,
+  black,
+  bold,
+  night,
+  'night-screen': nightScreen,
+}
 
 export const styleOf = ({ style = 'fine' }: { readonly style?: StyleName }): Style => styles[style]
 

@@ -49,6 +49,7 @@ describe('the table of styles', () => {
 
   test.each([
     ['fine', 15.9],
+    ['black', 21],
     ['bold', 21],
     ['night', 16.3],
     ['night-screen', 4.75],
@@ -89,6 +90,11 @@ describe('the table of styles', () => {
         '0.99',
       ])
     }
+  })
+
+  test('black has no grey, and no line under 0.18 mm', () => {
+    expect(new Set(Object.values(styles.black.inks))).toEqual(new Set(['#FFFFFF', '#000000']))
+    expect(Math.min(...Object.values(styles.black.weights))).toBe(0.18)
   })
 
   test('no two inks of the fine style are alike, so that each has its own in every other', () => {
@@ -146,7 +152,7 @@ test('a printed ground is drawn, a bare one is not', () => {
 
 test('a mast behind a square sail shows through in the fine style, and is dashed in the others', () => {
   const has = (style: StyleName) => ids(sheetsIn(style)[0]?.marks ?? []).includes('hidden-masts')
-  expect(styleNames.map(has)).toEqual([false, true, true, true])
+  expect(styleNames.map(has)).toEqual([false, true, true, true, true])
 })
 
 test('an enlarged sheet is the same, so many times as large', () => {

@@ -74,8 +74,9 @@ function tablePlaces({ room }: Plate, { key, column, strip }: Furniture): readon
   const flushRight = Math.max(key.left, key.right - column.columnWidth)
   const fitsUnder = under.y + column.height < room.bottom - 30
   return [
-    ...(fitsUnder ? [place(column, under, room), place(narrow, { ...under, x: flushRight }, room)] : []),
+    ...(fitsUnder ? [place(column, under, room)] : []),
     place(strip, { x: left, y: stripTop }, { ...room, bottom: stripTop - 2 }),
+    ...(fitsUnder ? [place(narrow, { ...under, x: flushRight }, room)] : []),
   ]
 }
 
