@@ -27,7 +27,11 @@ export interface Rewriting {
 export function rewrite(changes: readonly Rewriting[]): void {
   const ready: { readonly target: string; readonly fresh: string }[] = []
   try {
-    for (const change of changes) ready.push(besides(change))
+    for (const change of changes) {
+      const made = besides(change)
+      // One file may be named in two ways.
+      if (!ready.some(({ target }) => target === made.target)) ready.push(made)
+    }
     for (const { target, fresh } of ready) renameSync(fresh, target)
   } catch (error) {
     throw error instanceof Complaint ? error : new Complaint(`the change can't be made: ${inWords(error)}.`)

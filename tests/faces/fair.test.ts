@@ -1,4 +1,13 @@
-import { chmodSync, mkdtempSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs'
+import {
+  chmodSync,
+  lstatSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { beforeAll, expect, it } from 'vitest'
@@ -28,6 +37,15 @@ it('sets a file fair in place, keeps its mode, and leaves nothing beside it', ()
   expect(readFileSync(file, 'utf8')).toBe(even)
   expect(statSync(file).mode & 0o777).toBe(0o640)
   expect(readdirSync(folder).filter(name => name.includes('uneven'))).toEqual(['uneven.rig'])
+})
+
+it('sets a file once that is named in two ways', () => {
+  const file = put('twice.rig', uneven)
+  const link = join(folder, 'link.rig')
+  symlinkSync(file, link)
+  expect(run(cli, ['fair', file, link])).toEqual({ code: 0, out: '', err: '' })
+  expect(readFileSync(file, 'utf8')).toBe(even)
+  expect(lstatSync(link).isSymbolicLink()).toBe(true)
 })
 
 it('does not touch a file that is fair', () => {

@@ -4,7 +4,7 @@ import { describe, expect, it, test } from 'vitest'
 import { fair } from '../../src/fair/index.ts'
 import { parse } from '../../src/syntax/index.ts'
 import { compiledText } from '../support/compiled.ts'
-import { scrambled } from './scrambled.ts'
+import { remarked, scrambled } from './scrambled.ts'
 
 const folder = new URL('../../rigs/', import.meta.url)
 const texts = readdirSync(folder, { recursive: true, encoding: 'utf8' })
@@ -57,6 +57,20 @@ describe('every rig and every gear', () => {
       { numRuns: 2 },
     )
   })
+
+  it.each(texts)(
+    '$name says the same with remarks and blank lines wherever they may stand',
+    ({ name, text }) => {
+      const [between] = fc.sample(remarked({ name, text }), { numRuns: 1, seed: 7 })
+      const source = { name, text: between ?? '' }
+      expect(source.text.length).toBeGreaterThan(text.length)
+      const [other = ''] = fc.sample(scrambled(source), { numRuns: 1, seed: 7 })
+      const once = faired(other, name)
+      expect(faired(once, name)).toBe(once)
+      expect(treeOf(once, name)).toEqual(treeOf(text, name))
+      expect(wordsOf(once)).toBe(wordsOf(source.text))
+    },
+  )
 
   it.each(vessels)('$name compiles to the same rig, figure for figure', ({ name, text }) => {
     const [once] = fc

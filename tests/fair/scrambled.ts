@@ -57,3 +57,35 @@ function rowsOf({ name, text }: Source) {
     }
   })
 }
+
+/** A sound text with remarks and blank lines put in wherever the language lets them stand: behind what is said, and between lines. */
+export function remarked(source: Source): fc.Arbitrary<string> {
+  const rows = rowsOf(source)
+  const remark = fc.constantFrom(
+    '#',
+    '# a remark',
+    '#\ttabs\tin it  ',
+    '## # "quoted" 12 m, and',
+    '# until the end of it',
+  )
+  return fc
+    .record({
+      behind: fc.infiniteStream(fc.option(remark, { nil: '', freq: 3 })),
+      between: fc.infiniteStream(
+        fc.option(fc.array(fc.oneof(remark, fc.constantFrom('', ' ', '\t')), { maxLength: 3 }), {
+          nil: [],
+          freq: 3,
+        }),
+      ),
+    })
+    .map(({ behind, between }) =>
+      source.text
+        .split('\n')
+        .flatMap((line, at) => {
+          const row = rows[at]
+          const more = row?.level !== undefined && row.remark === '' ? take(behind) : ''
+          return [more === '' ? line : `${line} ${more}`, ...take(between)]
+        })
+        .join('\n'),
+    )
+}
