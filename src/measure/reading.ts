@@ -30,20 +30,16 @@ export function figureAt(text: string, offset: number): FigureRead | undefined {
     const rest = numberIn(inches)
     const fault = whole.fault ?? rest.fault
     const value = inSi(whole.value, unitOf(feetUnit ?? '')) + inSi(rest.value, unitOf(inchesUnit ?? ''))
-    return { written, dimension: 'length', unit: 'in', ...sound({ value, fault }, largest.length) }
+    return figureOf(written, unitOf('in'), { value, fault })
   }
   const plain = numberIn(digits)
   const unit = spelling === undefined ? undefined : unitOf(spelling)
-  if (unit === undefined) {
-    return { written, dimension: undefined, unit: undefined, ...sound(plain, largestCount) }
-  }
-  const measured = { value: inSi(plain.value, unit), fault: plain.fault }
-  return {
-    written,
-    dimension: unit.dimension,
-    unit: unit.symbol,
-    ...sound(measured, largest[unit.dimension]),
-  }
+  return figureOf(written, unit, { value: inSi(plain.value, unit), fault: plain.fault })
+}
+
+function figureOf(written: string, unit: Unit | undefined, plain: PlainNumber): FigureRead {
+  const { value, fault } = sound(plain, unit === undefined ? largestCount : largest[unit.dimension])
+  return { written, value, dimension: unit?.dimension, unit: unit?.symbol, fault }
 }
 
 /** Larger than anything afloat, so that no sum or square of it can become infinite. */

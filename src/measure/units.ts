@@ -62,7 +62,8 @@ const spellings: ReadonlyMap<string, UnitSymbol> = new Map<string, UnitSymbol>([
 
 /** The unit that a spelling stands for, if the language knows it. */
 export function unitOf(spelling: string): Unit | undefined {
-  const symbol = spellings.get(spelling.trim().replace(/\s+/g, ' '))
+  const said = spelling.trim()
+  const symbol = spellings.get(said) ?? spellings.get(said.replace(/\s+/g, ' '))
   return symbol === undefined ? undefined : units[symbol]
 }
 

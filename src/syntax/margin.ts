@@ -79,7 +79,7 @@ interface Setting {
 function setLine(setting: Setting, line: readonly IToken[], start: IToken | undefined, end: number): void {
   const first = line[0] as IToken
   const column = columnOf(setting.source.text, first, start)
-  const opens = page[first.image.toLowerCase() as keyof typeof page]
+  const opens = column > 1 ? undefined : page[first.image.toLowerCase() as keyof typeof page]
   if (column === 0 || (column === 1 && opens !== undefined)) setPage(setting, line, column, opens, end)
   else if (setting.page === undefined) leaveOut(setting, line)
   else setUnderPage(setting, line, column)

@@ -68,8 +68,9 @@ export function hang(
 /** All lines of a hanging: two for each pair, port first. */
 export function hungLines(hanging: Hanging): readonly Hung[] {
   const { host, kit } = hanging
+  const mastWord = masterWord(host.mast)
   return [...kit.lines.values()].flatMap(line =>
-    sided(line, host.name, host.label, hanging, masterWord(host.mast), host.mast),
+    sided(line, host.name, host.label, hanging, mastWord, host.mast),
   )
 }
 
@@ -111,16 +112,14 @@ function sided(
 }
 
 /** 'fore.upper-topsail.clewline': mast, sail, line; words within each joined by hyphens. */
-export function addressOf(host: string, line: string, mastWord: string | undefined): string {
-  return [...afterMast(host, mastWord), ...(host ? [line] : afterMast(line, mastWord))]
-    .filter(part => part !== '')
-    .map(part => part.replaceAll(' ', '-'))
-    .join('.')
+function addressOf(host: string, line: string, mastWord: string | undefined): string {
+  const named = host && line ? `${host}.${line}` : `${host}${line}`
+  return afterMast(named, mastWord).replaceAll(' ', '-')
 }
 
-function afterMast(words: string, mastWord: string | undefined): readonly string[] {
-  return mastWord && words.startsWith(`${mastWord} `) ? [mastWord, words.slice(mastWord.length + 1)] : [words]
-}
+/** 'fore.upper topsail'. */
+const afterMast = (words: string, mastWord: string | undefined): string =>
+  mastWord && words.startsWith(`${mastWord} `) ? `${mastWord}.${words.slice(mastWord.length + 1)}` : words
 
 /** The two lines of each pair, or the one single line, by pair key. */
 export function byPair<T extends { readonly pairKey: string }>(

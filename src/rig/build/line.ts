@@ -204,6 +204,7 @@ function kindOf(own: string): string {
 /** Addresses of the lines to be eased when this one is hauled. A line the gear has left out falls away. */
 function counterpartsOf(hung: Hung, finishing: Finishing): readonly string[] {
   const { line } = hung
+  if (line.against.length + line.notAgainst.length === 0) return []
   const refused = new Set(line.notAgainst.flatMap(one => answering(hung, one, finishing)))
   const all = line.against.flatMap(one => answering(hung, one, finishing))
   return [...new Set(all)].filter(address => !refused.has(address) && address !== hung.address)

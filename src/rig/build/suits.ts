@@ -209,8 +209,9 @@ function judgeStatements(statements: readonly Statement[], say: Say): void {
 
 function judgeStatement(statement: Statement, say: Say): void {
   const { kind, name, span, clauses } = statement
-  const misplaced = clauses.filter((clause, index) => !isSuited(statement, clause, index))
   reasonsMissing(statement).forEach(say)
+  const misplaced = clauses.filter((clause, index) => !isSuited(statement, clause, index))
+  if (misplaced.length === 0 && clauses.length > 0) return
   if (kind === 'particular' && name && misplaced.length === clauses.length) {
     const message = `"${name.words}" is set in where nothing with a name is due.`
     say(finding('syntax/clause-misplaced', span, message, { remedy: 'Give it the margin of its like.' }))
