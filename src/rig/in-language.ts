@@ -63,9 +63,11 @@ const labelled = <T extends { readonly name: string; readonly label: string }>(
 })
 
 function sailSpoken(sail: Sail, tongue: Tongue): Sail {
+  const called = sailIn(tongue, sail)
   return {
     ...sail,
-    label: printed(sail.label, sailIn(tongue, sail)),
+    foreign: 'words' in called,
+    label: printed(sail.label, called),
     toSet: sail.toSet && orderSpoken(sail.toSet, tongue),
     toDouse: sail.toDouse && orderSpoken(sail.toDouse, tongue),
   }
@@ -73,12 +75,15 @@ function sailSpoken(sail: Sail, tongue: Tongue): Sail {
 
 function lineSpoken(line: Line, tongue: Tongue): Line {
   const label = printed(line.label, lineIn(tongue, line))
+  const word = wordIn(tongue, line)
   const short = shortIn(tongue, line)
   return {
     ...line,
+    foreign: 'words' in word,
+    kind: printed(line.kind, word),
     label,
     labelOnMast: label === line.label ? line.labelOnMast : label,
-    labelOnSail: printed(line.labelOnSail, wordIn(tongue, line)),
+    labelOnSail: printed(line.labelOnSail, word),
     short: short ? printed(short.words, short) : label === line.label ? line.short : undefined,
   }
 }

@@ -28,6 +28,8 @@ export interface Line {
   readonly nicknames: readonly string[]
   /** Printed in quotation marks beside its name at its pin; undefined until nicknames are asked for. */
   readonly aside: string | undefined
+  /** Whether its names are of another language than the gear's: they keep their capitals, and take no English plural. */
+  readonly foreign: boolean
   /** The kind of line, in the kit's words without inner, outer and the like: 'buntline', 'throat halyard', 'boom guy'. */
   readonly kind: string
   readonly pair: boolean

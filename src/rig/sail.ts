@@ -28,6 +28,8 @@ interface AnySail {
   /** As printed: 'Fore upper topsail'. */
   readonly label: string
   readonly short: string | undefined
+  /** Whether it is called in another language than the text's: then its label keeps its capitals. */
+  readonly foreign: boolean
   /** Where its name had best stand on the sail plan; y is 0. Undefined where the text leaves it to the plan. */
   readonly nameAt: Point3 | undefined
   /** The mast it belongs to (its name, 'fore mast'), by yard, gaff, stay or topmast. */

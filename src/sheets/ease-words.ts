@@ -92,7 +92,7 @@ function phrase(groups: readonly Said[]): string {
   const several = groups.length > 1 || first.lines.length > 1
   const last = lastWord(first.kind)
   const kinds = groups.map(({ kind }) => kind.slice(0, kind.length - last.length).trim())
-  const noun = several ? plural(last) : last
+  const noun = several && !first.lines.some(({ foreign }) => foreign) ? plural(last) : last
   return [first.before, listed(kinds), noun].filter(word => word !== '').join(' ')
 }
 

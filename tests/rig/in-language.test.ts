@@ -46,6 +46,12 @@ describe('a rig in another language', () => {
     expect([line?.label, line?.short]).toEqual(['Voruntermarssegel, Geitau°', 'Voruntermars, Geitau°'])
   })
 
+  it('calls a line by its word wherever it is named alone, and keeps its capital', () => {
+    const line = german(barque).value.lineAt.get('fore.lower-topsail.clewline.port')
+    expect([line?.kind, line?.foreign]).toEqual(['Geitau°', true])
+    expect(german(barque).value.sailAt.get('fore lower topsail')?.foreign).toBe(true)
+  })
+
   it('keeps an order whole in its own words where one sentence of it is missing, and tells of that alone', () => {
     const { value, findings } = inLanguage(
       compiledText(`glossary in German

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { evolve } from '../../src/evolve/index.ts'
 import { reckon } from '../../src/reckon/index.ts'
-import { type Rail, type Rig, type Station, withNicknames } from '../../src/rig/index.ts'
+import { inLanguage, type Rail, type Rig, type Station, withNicknames } from '../../src/rig/index.ts'
 import { stationHandbook } from '../../src/sheets/book/index.ts'
 import type { Sheet } from '../../src/sheets/index.ts'
 import { railStrips } from '../../src/sheets/rail-strip/index.ts'
@@ -54,4 +54,16 @@ test('surveys and numbered blocks stand among the tables, the worn lines before 
   expect(conditions.lastIndexOf('worn')).toBeLessThan(conditions.indexOf('sound'))
   expect(cells('marked-blocks', 0)).toEqual(rig.blocks.map(({ number }) => number))
   expect(cells('marked-blocks', 2)?.[0]).toBe('3 March 2026')
+})
+
+test('names in another language take no English plural and keep their capitals', () => {
+  const of = inLanguage(rig, 'German')?.value as Rig
+  const pages = stationHandbook(
+    { rig: of, figures: reckon(of), evolutions: evolve(of) },
+    of.stationAt.get('foremast') as Station,
+    setting,
+  ).value.pages
+  const all = pages.flatMap(page => placedTexts(page).map(({ words }) => words)).join(' ')
+  expect(all.includes('weather Geitau°')).toBe(true)
+  expect(all.match(/\S+°s\b|\bgeitau\S*/g) ?? []).toEqual([])
 })

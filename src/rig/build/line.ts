@@ -48,6 +48,7 @@ export function finishLine(hung: Hung, finishing: Finishing): Line {
     short: line.short,
     nicknames: line.nicknames,
     aside: undefined,
+    foreign: false,
     kind: kindOf(hung.own),
     pair: line.pair,
     side: hung.side,

@@ -14,7 +14,7 @@ import type {
 import { clause, conjectureOf } from './clauses.ts'
 import { mastOf, sectionKey } from './mast.ts'
 import { coordinates, type Ground, locate } from './place.ts'
-import { capitalised, finding, listed, type Say, unknownName } from './say.ts'
+import { capitalised, finding, listed, namesIn, type Say, unknownName } from './say.ts'
 import { foreAndAftThings, type Surroundings } from './thing.ts'
 
 const squareClasses = [
@@ -47,32 +47,54 @@ export function buildSail(entry: Statement, around: Surroundings, say: Say): Sai
   const { name } = entry
   if (!name) return undefined
   const said = clause(entry, 'class')
-  const words = nameKey(said?.name.words ?? '').replace(/^square (?!sail$)/, '')
+  const sail = ofKind(said?.name.words ?? '', entry, name, around, say)
+  if (sail) return sail
+  const run = said ? undefined : runIn(name)
+  const bearers = (clause(entry, 'on')?.names ?? []).map(one => nameKey(one.words))
+  const explains = run ? [] : [nameKey(name.words), ...bearers]
+  say(
+    said
+      ? unknownName('kind of sail', said.name, kinds, explains)
+      : finding('sail/kind-missing', name.span, `It isn't said what kind of sail the ${name.words} is.`, {
+          remedy: `Say it after a comma: ${listed(kinds)}.`,
+          explains,
+          ...run?.told,
+        }),
+  )
+  return run && ofKind(run.kind, entry, run.name, around, say)
+}
+
+const kinds = [
+  ...squareClasses.map(one => (one === 'square sail' ? one : `square ${one}`)),
+  ...foreAndAftClasses,
+  'studdingsail',
+]
+
+function ofKind(
+  kind: string,
+  entry: Statement,
+  name: Name,
+  around: Surroundings,
+  say: Say,
+): Sail | undefined {
+  const words = nameKey(kind).replace(/^square (?!sail$)/, '')
   const square = squareClasses.find(one => one === words)
   if (square) return squareSail(entry, name, square, around, say)
   const foreAndAft = foreAndAftClasses.find(one => nameKey(one) === words)
   if (foreAndAft) return foreAndAftSail(entry, name, foreAndAft, around, say)
-  if (words === 'studdingsail') return studdingsail(entry, name, around, say)
-  const kinds = [
-    ...squareClasses.map(one => (one === 'square sail' ? one : `square ${one}`)),
-    ...foreAndAftClasses,
-    'studdingsail',
-  ]
-  say(
-    said
-      ? unknownName('kind of sail', said.name, kinds, [nameKey(name.words)])
-      : finding('sail/kind-missing', name.span, `It isn't said what kind of sail the ${name.words} is.`, {
-          remedy: runIn(name.words, kinds) ?? `Say it after a comma: ${listed(kinds)}.`,
-          explains: [nameKey(name.words)],
-        }),
-  )
-  return undefined
+  return words === 'studdingsail' ? studdingsail(entry, name, around, say) : undefined
 }
 
-/** A kind that stands at the end of a name, without a comma: 'main topsail gaff topsail'. */
-function runIn(words: string, kinds: readonly string[]): string | undefined {
+/** A kind that stands at the end of a name without a comma, as in 'main topsail gaff topsail', and what is told of it. */
+function runIn(whole: Name) {
+  const { words, span } = whole
   const kind = kinds.find(one => nameKey(words).endsWith(` ${one}`))
-  return kind && `Put a comma before its kind: "${words.slice(0, -kind.length - 1)}, ${kind}".`
+  if (!kind || span.end - span.start !== words.length) return undefined
+  const bare = words.slice(0, -kind.length - 1)
+  const at = { ...span, start: span.start + bare.length, end: span.start + bare.length }
+  const remedy = `Put a comma before its kind: "${bare}, ${kind}". It is read so.`
+  const fix = { title: 'Put a comma before its kind', edits: [{ at, text: ',' }] }
+  return { kind, name: { ...whole, words: bare }, told: { remedy, fix } }
 }
 
 function common(entry: Statement, name: Name) {
@@ -80,6 +102,7 @@ function common(entry: Statement, name: Name) {
     name: nameKey(name.words),
     label: clause(entry, 'called')?.label.text ?? capitalised(name.words),
     short: clause(entry, 'short')?.label.text,
+    foreign: false,
     nameAt: undefined,
     gear: undefined,
     shackled: [],
@@ -248,13 +271,13 @@ function studdingsail(entry: Statement, name: Name, around: Surroundings, say: S
 
 /** Keys of the stays, spars and masts that a sail says it is set on, each of them there. */
 function thereOf(entry: Statement, name: Name, around: Surroundings, say: Say): readonly string[] {
-  const on = (clause(entry, 'on')?.names ?? []).filter(one => {
-    const there = isThere(one, around)
-    if (!there) say(unknownName('stay, spar or mast', one, bearerNames(around), [nameKey(name.words)]))
-    return there
-  })
   if (!clause(entry, 'on')) say(noSpar(name, undefined, 'stay or spar', around))
-  return on.map(one => nameKey(one.words))
+  return (clause(entry, 'on')?.names ?? []).flatMap(one => {
+    if (isThere(one, around)) return [nameKey(one.words)]
+    const bearers = bearerNames(around)
+    say(unknownName('stay, spar or mast', one, bearers, [nameKey(name.words)]))
+    return namesIn(one.words, bearers)
+  })
 }
 
 function isThere({ words }: Name, around: Surroundings): boolean {

@@ -134,7 +134,7 @@ const line = (points: readonly Point[]): Mark => ({
   pen: { ink: black, width: rule.frame, join: 'miter' },
 })
 
-const nameOf = ({ lines }: AnswerNode): string => lowered(lines[0]?.labelOnSail ?? '')
+const nameOf = ({ lines: [line] }: AnswerNode): string => (line ? lowered(line.labelOnSail, line) : '')
 
 /** 'halyard answered by downhaul and inner buntline; ...': the joins for those who can't see them. */
 function altOf({ setting, taking, across, withinSetting, withinTaking }: AnswerGraph): string {

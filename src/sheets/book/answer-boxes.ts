@@ -45,7 +45,7 @@ export function answerBox(node: AnswerNode, { left, right, top }: Box, book: Boo
   const face = name(wording?.size ?? 8.2)
   const addresses = addressesOf(node.lines, book.rig)
   const where = addresses.reduce((total, address) => total + addressWidth(address, face, ruler) + 1.2, 0)
-  const words = fitted(lowered(line.labelOnSail), [face], Math.max(6, room - where), ruler)
+  const words = fitted(lowered(line.labelOnSail, line), [face], Math.max(6, room - where), ruler)
   const heading = lettered(ruler, { x: left + textInset, y: base }, `${words.words} `, face, black)
   let x = right - where
   const places = addresses.map(address => {
@@ -75,7 +75,8 @@ function contentWidth(node: AnswerNode, wording: Wording, book: Book): number {
     (total, one) => total + addressWidth(one, face, ruler) + 1.2,
     0,
   )
-  const words = ruler(`${lowered(node.lines[0]?.labelOnSail ?? '')} `, face)
+  const [line] = node.lines
+  const words = ruler(`${line ? lowered(line.labelOnSail, line) : ''} `, face)
   const aside = asideOf(node, wording, book)
   return words + where + (aside === '' ? 0 : ruler(aside, note(wording.size - 0.4)) + 1.4)
 }

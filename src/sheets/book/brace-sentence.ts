@@ -44,9 +44,9 @@ export function braceSentence(sails: readonly Sail[], book: Book): BraceSentence
     ...against,
     words(`one is in hand before the other is cast off. ${callAcross(groups, book)}${dashed}`, type.working),
   ]
-  const kinds = [...new Set(pairs.map(([line]) => line?.kind ?? ''))]
+  const kinds = pairs.flatMap(([line]) => (line ? [line.foreign ? line.kind : plural(line.kind)] : []))
   return {
-    heading: raised(listed(kinds.map(plural))),
+    heading: raised(listed([...new Set(kinds)])),
     pieces,
     lines: flow(pieces, live.width, book.setting.ruler).length,
   }

@@ -32,7 +32,7 @@ export function nameRows(book: Book): readonly NameRow[] {
     const [line] = pair
     if (!line) return []
     const name = nameInBook(line, book)
-    const called = line.nicknames.map(nickname => `${withoutArticle(nickname)}, see ${lowered(name)}`)
+    const called = line.nicknames.map(nickname => `${withoutArticle(nickname)}, see ${lowered(name, line)}`)
     return [name, ...called].map(name => ({
       name,
       isOthers: line.station !== book.station.name,

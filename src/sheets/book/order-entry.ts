@@ -47,7 +47,7 @@ export function entriesJoined(rows: readonly OrderRow[], sail: string, book: Boo
     const isSecondBreath = first.after && group.every(row => opposed(before, row))
     const name = isSecondBreath
       ? 'then these'
-      : callPhrase({ ...first, name: kindOf(first, book), several: true })
+      : callPhrase({ ...first, name: kindOf(first, book), several: !isForeign(first, book) })
     return [{ act: first.act, address, name, station: stationOf(first, book), hands: handsOf(group) }]
   })
 }
@@ -61,7 +61,7 @@ function entriesOfRow(row: OrderRow, sail: string, book: Book): readonly Entry[]
   const common = { act: row.act, station: stationOf(row, book) }
   if (oneAddress || lines.length === 1 || row.reach === 'named' || row.reach === 'other') {
     const address = oneAddress ?? eitherAddress(lines, book)
-    const phrase = callPhrase({ ...row, name, several: row.count > 1 })
+    const phrase = callPhrase({ ...row, name, several: row.count > 1 && !line.foreign })
     return [{ ...common, address, name: phrase, hands: handsOf([row]) }]
   }
   return row.reach === 'all' ? eachLine(row, lines, name, book) : eachWind(row, name, book)
@@ -190,6 +190,8 @@ function handsOf(rows: readonly OrderRow[]): number | undefined {
 }
 
 const kindOf = (row: OrderRow, book: Book): string => book.rig.pairAt.get(row.pairKey)?.[0]?.kind ?? ''
+const isForeign = (row: OrderRow, book: Book): boolean =>
+  book.rig.pairAt.get(row.pairKey)?.[0]?.foreign === true
 const hostOf = (row: OrderRow, book: Book): string | undefined =>
   book.rig.pairAt.get(row.pairKey)?.[0]?.host?.name
 

@@ -36,7 +36,7 @@ export function orderFindings(
   ]
 }
 
-const named = ({ kind }: Order, sail: Sail): string => `${kind} the ${lowered(sail.label)}`
+const named = ({ kind }: Order, sail: Sail): string => `${kind} the ${lowered(sail.label, sail)}`
 
 /** Words that are left out, or a phase that goes on overleaf: worse than a second page, and told wherever it stands. */
 function shortenedFindings(

@@ -7,8 +7,8 @@ export function lineInOrder(line: Line, sail: string, { rig }: Pick<Book, 'rig'>
   const own = rig.sailAt.get(sail)
   const isOwn =
     line.host?.name === sail || (line.host?.kind === 'spar' && sparsOf(own).includes(line.host.name))
-  if (isOwn) return lowered(line.labelOnSail)
-  return lowered(line.mast !== undefined && line.mast === own?.mast ? line.labelOnMast : line.label)
+  if (isOwn) return lowered(line.labelOnSail, line)
+  return lowered(line.mast !== undefined && line.mast === own?.mast ? line.labelOnMast : line.label, line)
 }
 
 /** A line as an order calls it: 'weather brace', 'buntlines', 'brace named', 'then lee sheet', 'guy, when running'. */
@@ -38,8 +38,9 @@ export function briefStation(label: string): string {
   return name.replace(/(?<=\w{3})[ -]?mast$/, '')
 }
 
-/** A printed name within a sentence: its first letter small, unless the word is all capitals. */
-export function lowered(label: string): string {
+/** A printed name within a sentence: its first letter small, unless the word is all capitals or of another language. */
+export function lowered(label: string, { foreign }: { readonly foreign: boolean }): string {
+  if (foreign) return label
   const [first = '', second = ''] = label
   const shouted = second !== '' && second === second.toUpperCase() && second !== second.toLowerCase()
   return shouted ? label : first.toLowerCase() + label.slice(first.length)

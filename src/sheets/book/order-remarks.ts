@@ -14,6 +14,7 @@ interface FreedKind {
   readonly host: string | undefined
   readonly kind: string
   readonly name: string
+  readonly foreign: boolean
   readonly reach: Freed['reach']
   readonly isPair: boolean
   readonly how: string
@@ -64,6 +65,7 @@ function freedKind(
       host: line.host?.name,
       kind: line.kind,
       name: lineInOrder(line, sail, book),
+      foreign: line.foreign,
       reach,
       isPair: line.side !== undefined,
       how: `${act === 'ease' ? 'eased' : 'off'} in ${listed(phases.map(String))}${belayed ? ', now belayed' : ''}`,
@@ -82,7 +84,7 @@ function ofOneKind(kinds: readonly FreedKind[]): readonly FreedKind[] {
   })
 }
 
-function nameOf({ name, kind, reach, isPair, lines }: FreedKind): string {
-  const several = lines > 1 || (isPair && reach === 'all')
+function nameOf({ name, kind, foreign, reach, isPair, lines }: FreedKind): string {
+  const several = !foreign && (lines > 1 || (isPair && reach === 'all'))
   return callPhrase({ name: lines > 1 ? kind : name, several, reach, after: false, when: undefined })
 }

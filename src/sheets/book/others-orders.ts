@@ -54,11 +54,11 @@ export function othersOrdersPages(book: Book): Found<readonly PageBody[]> {
   }
 }
 
-const tooMany = ({ label, span }: Sail): Finding => ({
+const tooMany = (sail: Sail): Finding => ({
   rule: 'sheet/order-too-long',
   severity: 'warning',
-  at: span,
-  message: `One phase of the ${lowered(label)} is longer than a page of another station's handbook: its end is cut.`,
+  at: sail.span,
+  message: `One phase of the ${lowered(sail.label, sail)} is longer than a page of another station's handbook: its end is cut.`,
   remedy: 'Say it shorter, or make two phases of one.',
   related: [],
 })

@@ -14,6 +14,8 @@ export interface RegisterRow {
   readonly address: PinAddress | undefined
   /** With the station, where another one works it: 'Brace, mainmast'. */
   readonly name: string
+  /** The same by its short form, for a word that the column can't hold; undefined where it has none. */
+  readonly inShort: string | undefined
   readonly isOthers: boolean
   readonly deed: Line['function']
   readonly hauling: string
@@ -109,10 +111,12 @@ function rowsOfPair(
 function rowOf(line: Line, address: PinAddress | undefined, name: string, book: Book): RegisterRow {
   const isOthers = line.station !== book.station.name
   const station = book.rig.stationAt.get(line.station ?? '')?.label.toLowerCase()
+  const withStation = (words: string) => (isOthers && station !== undefined ? `${words}, ${station}` : words)
   return {
     pairKey: line.pairKey,
     address,
-    name: isOthers && station !== undefined ? `${name}, ${station}` : name,
+    name: withStation(name),
+    inShort: line.short === undefined ? undefined : withStation(line.short),
     isOthers,
     deed: line.function,
     hauling: sideless(deedWords(line), address),

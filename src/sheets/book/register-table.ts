@@ -34,7 +34,9 @@ export function measuredRow(entry: RegisterRow, book: Book): Measured {
   const own = entry.isOthers ? type.registerItalic : type.registerStrong
   const cell = (text: string, face: Typeface, from: number, to: number) =>
     flow([words(`${text} `, face)], to - gutter - from, ruler)
-  const name = cell(entry.name, own, columns.line, columns.mark - 1)
+  const nameRoom = columns.mark - 1 - gutter - columns.line
+  const isTooWide = entry.name.split(' ').some(word => ruler(word, own) > nameRoom)
+  const name = cell((isTooWide && entry.inShort) || entry.name, own, columns.line, columns.mark - 1)
   const hauling = cell(entry.hauling, type.register, columns.hauling, columns.ease)
   const ease = cell(entry.ease, type.register, columns.ease, columns.hands - 3)
   const remark =

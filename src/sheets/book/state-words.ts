@@ -85,7 +85,10 @@ function othersWords(order: Order, book: Book): string | undefined {
       const [station] = row.stations
       if (!line || !station || row.stations.includes(book.station.name)) continue
       const name = lineInOrder(line, order.sail, book)
-      works.set(station, [...(works.get(station) ?? []), line.side === undefined ? name : plural(name)])
+      works.set(station, [
+        ...(works.get(station) ?? []),
+        line.side === undefined || line.foreign ? name : plural(name),
+      ])
     }
   }
   const clauses = [...works].map(([station, names], index) => {

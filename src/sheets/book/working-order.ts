@@ -84,7 +84,7 @@ function marksOf(order: Order, title: string, { set, pages }: Fitting, index: nu
 }
 
 function titleOf({ kind }: Order, sail: Sail, index: number, of: number): string {
-  const title = `To ${kind} the ${lowered(sail.label)}`
+  const title = `To ${kind} the ${lowered(sail.label, sail)}`
   return of === 1 ? title : `${title}, ${index + 1} of ${of}`
 }
 

@@ -55,6 +55,7 @@ const square = (head: number, foot: number, depth: number): SquareSail => ({
   name: 'topsail',
   label: 'Topsail',
   short: undefined,
+  foreign: false,
   nameAt: undefined,
   mast: undefined,
   gear: undefined,

@@ -6,6 +6,7 @@ import type { Corner, ForeAndAftSail, SquareSail } from '../../../src/rig/index.
 const span = { source: 'test.rig', start: 0, end: 0 }
 const plain = {
   short: undefined,
+  foreign: false,
   nameAt: undefined,
   mast: 'fore mast',
   gear: undefined,
