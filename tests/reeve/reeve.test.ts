@@ -55,6 +55,12 @@ describe.each(vessels)('%s, reeved from her tables', vessel => {
     }
   })
 
+  it('is rove with as much rope in all, within a hundredth', () => {
+    const rope = ({ figures }: typeof value) =>
+      [...figures.leads().values()].reduce((sum, { length }) => sum + (length.known ? length.value : 0), 0)
+    expect(Math.abs(rope(value) / rope(byHand) - 1)).toBeLessThan(0.01)
+  })
+
   it('works every sail by the same orders', () => {
     const orders = ({ sails }: Rig) =>
       Object.fromEntries(
