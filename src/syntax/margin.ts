@@ -209,10 +209,25 @@ function leaveOut(setting: Setting, line: readonly IToken[]): void {
 }
 
 function push(setting: Setting, line: readonly IToken[]): void {
+  if (setting.page === page.set) readCommasAsThen(setting, line)
   for (const token of line) setting.out.push(token)
   const last = line[line.length - 1] as IToken
   const end = endOf(last)
   setting.out.push(virtual(LineEnd, end))
+}
+
+/** In the order of setting sails a comma can only be meant for "then". */
+function readCommasAsThen({ source, findings }: Setting, line: readonly IToken[]): void {
+  const commas = line.filter(({ tokenType }) => tokenType === Comma)
+  const [first] = commas
+  if (!first) return
+  const message = 'Sails are set one after another, which is said by "then" and not by a comma.'
+  const edits = commas.map(token => ({ at: tokenSpan(source, token), text: ' then' }))
+  findings.push({
+    ...error('syntax/word-misplaced', tokenSpan(source, first), message, 'Write "then" for each comma.'),
+    fix: { title: 'Write "then"', edits },
+  })
+  for (const comma of commas) retype(comma, said.then)
 }
 
 /**

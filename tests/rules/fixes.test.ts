@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { compile } from '../../src/compile.ts'
 import { mended } from '../../src/findings/index.ts'
 import type { Source } from '../../src/text/index.ts'
-import { compiledText } from '../support/compiled.ts'
+import { compiledText, exampleText } from '../support/compiled.ts'
 import { type Example, entryName, filesOf, pages } from './page.ts'
 
 const remarks = (text: string) => text.match(/#.*$/gm) ?? []
@@ -146,4 +146,35 @@ describe('fixes of one text', () => {
       applied: [],
       left: [],
     }))
+})
+
+describe('a slip in a whole rig is mended surely, and its remarks are kept', () => {
+  const schooner = exampleText('schooner-pellow-finch')
+  const slips: readonly (readonly [string, string | RegExp, string])[] = [
+    ["a kind run into its sail's name", '  foresail, gaff sail on', '  foresail gaff sail on'],
+    ['two spars with nothing between', 'foresail gaff and foresail boom', 'foresail gaff foresail boom'],
+    ['sails set without "then"', 'set mainsail then foresail then', 'set mainsail foresail then'],
+    [
+      'sails set with commas',
+      /^set .*$/m,
+      'set mainsail, foresail, fore staysail, jib, outer jib, main gaff topsail',
+    ],
+    ['two rails with nothing between', 'bowsprit rack and head-sheet', 'bowsprit rack head-sheet'],
+    ['a page of pins without "on"', 'belay on fore rail', 'belay fore rail'],
+    ['a page word misspelt', /^rails$/m, 'raisl'],
+    ['a number in words', /\b4 pins/, 'four pins'],
+    ['a line misspelt', '  2  outer jib sheet', '  2  outer jib shet'],
+  ]
+
+  it.each(slips)('%s', (_, from, to) => {
+    const text = schooner.replace(from, to)
+    expect(text).not.toBe(schooner)
+    const { findings } = compiledText(text)
+    expect(
+      findings.filter(({ severity, fix }) => severity !== 'note' && !fix).map(({ message }) => message),
+    ).toEqual([])
+    const after = mended([{ name: 'test.rig', text }], findings).sources[0]?.text ?? ''
+    expect(compiledText(after).findings.filter(({ severity }) => severity !== 'note')).toEqual([])
+    expect(remarks(after)).toEqual(remarks(text))
+  })
 })

@@ -297,7 +297,7 @@ function buildOrder(
     .flatMap(page => page.names)
     .flatMap(name => {
       if (known.has(nameKey(name.words))) return [nameKey(name.words)]
-      if (!declared.has(nameKey(name.words))) say(unknownName('sail', name, known))
+      if (!declared.has(nameKey(name.words))) say(unknownName('sail', name, known, [], 'then'))
       return []
     })
 }

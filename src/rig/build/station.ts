@@ -3,7 +3,7 @@ import type { Rail } from '../rail.ts'
 import type { Station } from '../station.ts'
 import { clause, clausesOf } from './clauses.ts'
 import type { LineNames } from './line-names.ts'
-import { capitalised, type Say, unknownName } from './say.ts'
+import { capitalised, namesIn, type Say, unknownName } from './say.ts'
 
 /** A station from its entry: its hands, and the rails and lines it works. */
 export function buildStation(
@@ -13,6 +13,7 @@ export function buildStation(
   stations: readonly string[],
   say: Say,
 ): Station {
+  const offers = () => [...rails.map(rail => rail.name), ...names.offers()]
   const works = clausesOf(entry, 'works').flatMap(one => one.names)
   const codes: string[] = []
   const lines: string[] = []
@@ -25,7 +26,9 @@ export function buildStation(
     codes.push(...named.map(rail => rail.code))
     lines.push(...found)
     if (named.length === 0 && found.length === 0 && !names.isExcused(name)) {
-      say(unknownName('rail or line', name, [...rails.map(rail => rail.name), ...names.offers()]))
+      say(unknownName('rail or line', name, offers()))
+      const meant = new Set(namesIn(name.words, offers()))
+      codes.push(...rails.filter(rail => meant.has(rail.name)).map(rail => rail.code))
     }
   }
   return {
