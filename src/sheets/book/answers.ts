@@ -128,6 +128,7 @@ function sentenceMarks(
   y: number,
   { setting: { ruler } }: Book,
 ): readonly Mark[] {
+  if (sentence.heading === undefined) return paragraph(sentence.pieces, y + 3, ruler).marks
   const head = sectionHead(sentence.heading, y + 4.3, ruler, { type: type.sectionInTable })
   const text = paragraph(sentence.pieces, head.bottom + 4.6, ruler, { led: sentenceLeading })
   return [...head.marks, ...text.marks]

@@ -9,9 +9,9 @@ import { linesOf } from './register-rows.ts'
 import { inPairs } from './station-lines.ts'
 import { type } from './type.ts'
 
-/** The sentence on pairs that only answer each other, with its heading: 'Braces', 'Braces and vangs'. */
+/** The sentence on pairs that only answer each other, with its heading: 'Braces', 'Braces and vangs'; a mere remark has none. */
 export interface BraceSentence {
-  readonly heading: string
+  readonly heading: string | undefined
   readonly pieces: readonly Piece[]
   readonly lines: number
 }
@@ -32,8 +32,7 @@ export function braceSentence(sails: readonly Sail[], book: Book): BraceSentence
   const dashed = anyDashed ? 'Dashed boxes are other stations’ lines.' : ''
   if (groups.length === 0) {
     if (dashed === '') return undefined
-    const pieces = [words(dashed, type.working)]
-    return { heading: 'Boxes', pieces, lines: 1 }
+    return { heading: undefined, pieces: [words(dashed, type.noteItalic)], lines: 1 }
   }
   const against = groups.flatMap((group, index) => [
     ...groupPieces(group, book),

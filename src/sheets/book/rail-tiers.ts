@@ -172,14 +172,24 @@ function packed(slots: readonly Slot[]): readonly Tier[] {
   return tiers.map(tier => ({ slots: tier.toSorted(aftFirst), pitch: pitchOf(tier) }))
 }
 
-// A page holds two tiers. Where the last would stand half empty, its rails are given one each.
+// A page holds two tiers. Where the last would stand half empty, its rails are given one each; so few pins that
+// two tiers would be empty too stay together in the middle of the page.
 function evened(tiers: readonly Tier[]): readonly Tier[] {
   const last = tiers.at(-1)
-  if (tiers.length % tiersOnPage === 0 || !last || last.slots.length < 2) return tiers
+  if (tiers.length % tiersOnPage === 0 || !last || last.slots.length < 2 || pinsOf(last) < worthTwoTiers)
+    return tiers
   const half = Math.ceil(last.slots.length / 2)
   const parts = [last.slots.slice(half), last.slots.slice(0, half)]
   return [...tiers.slice(0, -1), ...parts.map(slots => ({ slots, pitch: pitchOf(slots) }))]
 }
+
+const worthTwoTiers = 6
+
+const longest = (slot: Slot): number => Math.max(0, ...partsOf(slot).map(part => part.places.length))
+
+/** Pins beside each other on one page. */
+export const pinsOf = ({ slots }: Pick<Tier, 'slots'>): number =>
+  slots.reduce((total, slot) => total + longest(slot), 0)
 
 // The bow is at the spine, so what stands further aft is nearer the fore-edge.
 const aftFirst = (a: Slot, b: Slot): number => placeAlong(b) - placeAlong(a)
@@ -190,10 +200,8 @@ function placeAlong(slot: Slot): number {
 }
 
 function pitchOf(slots: readonly Slot[]): number {
-  const longest = (slot: Slot) => Math.max(0, ...partsOf(slot).map(part => part.places.length))
-  const pins = slots.reduce((total, slot) => total + longest(slot), 0)
   const points =
     slots.filter(slot => partsOf(slot).some(part => part.view.bow !== undefined)).length * railPoint
   const gaps = (slots.length - 1) * railGap
-  return Math.min(pitches.widest, (live.width - gaps - points) / Math.max(1, pins))
+  return Math.min(pitches.widest, (live.width - gaps - points) / Math.max(1, pinsOf({ slots })))
 }
