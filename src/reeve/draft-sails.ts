@@ -1,3 +1,4 @@
+import { aligned } from './aligned.ts'
 import type { Gearing } from './draft.ts'
 import { gearOf } from './draft-spars.ts'
 import type { Rope } from './ropes.ts'
@@ -26,18 +27,15 @@ function sailOf(sail: TableSail, ropes: readonly Rope[], gearing: Gearing | unde
 
 function shapeOf({ head, foot, roach, corners }: TableSail): readonly string[] {
   if (head && foot) {
-    const width = Math.max(metres(head.width).length, metres(foot.width).length)
-    const height = Math.max(metres(head.height).length, metres(foot.height).length)
-    const edge = (name: string, at: { readonly width: number; readonly height: number }) =>
-      `${name} ${metres(at.width).padStart(width)} wide ${up(at.height).padStart(up(0).length - metres(0).length + height)}`
-    return [edge('head', head), `${edge('foot', foot)}${roach > 0 ? `, roach ${metres(roach)}` : ''}`]
+    const [top, bottom] = aligned([
+      ['head', metres(head.width), 'wide', up(head.height)],
+      ['foot', metres(foot.width), 'wide', up(foot.height)],
+    ])
+    return [top ?? '', `${bottom}${roach > 0 ? `, roach ${metres(roach)}` : ''}`]
   }
   const said = corners.map(({ name, at }) => `${name} ${aft(at[0])} ${up(at[1])}`)
-  return [said.slice(0, 2), said.slice(2)].length > 1 && said.length > 3
-    ? [said.slice(0, 2).join(', '), said.slice(2).join(', ')]
-    : said.length > 0
-      ? [said.join(', ')]
-      : []
+  const rows = said.length > 3 ? [said.slice(0, 2), said.slice(2)] : [said]
+  return rows.filter(row => row.length > 0).map(row => row.join(', '))
 }
 
 /** A reef band lies where a lead ends at its cringle. */

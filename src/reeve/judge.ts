@@ -4,7 +4,7 @@ import type { Row } from './table.ts'
 import type { Tables } from './tables.ts'
 
 /** Says what the tables can't mean: names that no table declares, things given twice, pins that a rail doesn't have. */
-export function judgeTables(rows: Rows, { spars, sails, rails, lines }: Tables): void {
+export function judgeTables(rows: Rows, { spars, sails, rails }: Tables): void {
   const masts = spars.filter(({ kind }) => kind === 'mast').flatMap(({ mast }) => [mast, `${mast} mast`])
   const spread = new Set([
     'bowsprit',
@@ -17,7 +17,7 @@ export function judgeTables(rows: Rows, { spars, sails, rails, lines }: Tables):
     if (row.text('foot_to') !== '') named(row, 'foot_to', spread, 'spar')
   }
   for (const row of rows.lines) if (row.text('acts_on') !== '') named(row, 'acts_on', worked, 'sail or spar')
-  pinsOf(rows.lines, { rails, lines })
+  pinsOf(rows.lines, rails)
   sidesOf(rows.rails)
   once(rows.spars, 'spar')
   once(rows.sails, 'sail')
@@ -38,7 +38,7 @@ function named(row: Row, column: string, known: ReadonlySet<string>, what: strin
 }
 
 /** Every line's pin is one that its rail has. */
-function pinsOf(rows: readonly Row[], { rails }: Pick<Tables, 'rails' | 'lines'>): void {
+function pinsOf(rows: readonly Row[], rails: Tables['rails']): void {
   const pinsOn = new Map(
     rails.flatMap(({ code, pins }) => [
       [nameKey(code), { code, pins }] as const,

@@ -48,23 +48,27 @@ export function linesOf(
 type Called = ReadonlyMap<string, readonly Named[]>
 
 function namesOf(rows: readonly LineRow[]): Called {
-  const called = new Map<string, readonly Named[]>()
-  const call = (name: string, lines: readonly Named[]) => {
-    if (name !== '' && !called.has(name)) called.set(name, lines)
-  }
-  const words = new Map<string, Named[]>()
-  for (const row of rows) words.set(row.words, [...(words.get(row.words) ?? []), ...row.lines])
-  for (const { row, lines } of rows) call(row.name('id'), lines)
-  for (const { row, lines } of rows)
-    for (const line of lines)
-      for (const side of line.side === undefined ? [] : [line.side, line.side.slice(0, 1)])
-        for (const name of [row.name('id'), row.name('name')])
-          if (name !== '') call(`${name} ${side}`, [line])
-  for (const { row, lines } of rows)
-    if (row.name('name') !== withoutSide(row.name('name')).words) call(row.name('name'), lines)
-  for (const [name, lines] of words) call(name, lines)
-  return called
+  const byWords = new Map<string, Named[]>()
+  for (const { words, lines } of rows) byWords.set(words, [...(byWords.get(words) ?? []), ...lines])
+  const names: readonly (readonly [string, readonly Named[]])[] = [
+    ...rows.map(({ row, lines }) => [row.name('id'), lines] as const),
+    ...rows.flatMap(({ row, lines }) =>
+      lines.flatMap(line => sidedNames(row, line).map(name => [name, [line]] as const)),
+    ),
+    ...rows.flatMap(({ row, words, lines }) =>
+      row.name('name') === words ? [] : [[row.name('name'), lines] as const],
+    ),
+    ...byWords,
+  ]
+  // The first that is called by a name keeps it.
+  return new Map(names.filter(([name]) => name !== '').toReversed())
 }
+
+/** 'jib sheet port', 'jib sheet p', by the id as by the name. */
+const sidedNames = (row: Row, { side }: Named) =>
+  [row.name('id'), row.name('name')].flatMap(name =>
+    name === '' || side === undefined ? [] : [`${name} ${side}`, `${name} ${side.slice(0, 1)}`],
+  )
 
 function lineRows(rows: readonly Row[]): readonly LineRow[] {
   const said = rows.map(row => {
@@ -117,6 +121,7 @@ function clausesOf(row: Row) {
   }
 }
 
+/** Where a line is made fast; undefined, with a finding, where the row doesn't tell it. */
 function pinOf(
   { row }: LineRow,
   side: Side | undefined,
@@ -124,26 +129,30 @@ function pinOf(
 ): TableLine['pin'] {
   const code = row.text('rail')
   const number = row.number('pin')
-  if (code === '' || number === undefined) {
-    if (code === '' && number === undefined)
-      row.leaves(
-        'rail',
-        'no rail and no pin are told; where it is made fast is left to be given.',
-        'Enter them, or say it in the text.',
-      )
-    else if (code === '') row.amiss('table/empty', 'rail', 'a rail is due beside a pin.', 'Enter the rail.')
-    else if (row.text('pin') === '')
-      row.amiss('table/empty', 'pin', 'a pin is due beside a rail.', 'Enter the pin.')
-    return undefined
-  }
-  const base = code.replace(/-[PS]$/, '')
-  const mark = side === 'port' ? 'P' : 'S'
-  const isPair = row.one('side', sides, 'side') === 'both'
-  const wanted = side && isPair ? [`${base}-${mark}`, code] : [code, ...(side ? [`${code}-${mark}`] : [])]
-  const rail = wanted.map(one => codes.get(nameKey(one))).find(one => one !== undefined)
+  if (code === '' && row.text('pin') === '')
+    row.leaves(
+      'rail',
+      'no rail and no pin are told; where it is made fast is left to be given.',
+      'Enter them, or say it in the text.',
+    )
+  else if (code === '') row.amiss('table/empty', 'rail', 'a rail is due beside a pin.', 'Enter the rail.')
+  else if (row.text('pin') === '')
+    row.amiss('table/empty', 'pin', 'a pin is due beside a rail.', 'Enter the pin.')
+  if (code === '' || number === undefined) return undefined
+  const rail = railCodes(row, code, side)
+    .map(one => codes.get(nameKey(one)))
+    .find(one => one !== undefined)
   if (rail !== undefined) return { rail, number }
   row.amiss('table/unknown', 'rail', `there is no rail "${code}".`, row.meant(code, [...codes.values()]))
   return undefined
+}
+
+/** What the rail of a line may be, likeliest first: told for both sides it is that of its own side. */
+function railCodes(row: Row, code: string, side: Side | undefined): readonly string[] {
+  if (side === undefined) return [code]
+  const mark = side === 'port' ? 'P' : 'S'
+  const isBoth = row.one('side', sides, 'side') === 'both'
+  return isBoth ? [`${code.replace(/-[PS]$/, '')}-${mark}`, code] : [code, `${code}-${mark}`]
 }
 
 /** The lines that are eased: of a pair that of its own side, of itself the other. */

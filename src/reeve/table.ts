@@ -125,7 +125,11 @@ function rowOf(
       return ''
     },
     note: column => cut(written(column)),
-    list: (column, marks) => written(column).split(marks).map(nameKey).filter(Boolean),
+    list: (column, marks) =>
+      written(column)
+        .split(marks)
+        .map(name => nameKey(name).slice(0, longestName))
+        .filter(Boolean),
     number,
     measure,
     needed: column => {

@@ -93,6 +93,14 @@ const told = (rig: Rig) =>
 const withoutSpans = (value: unknown) =>
   JSON.parse(JSON.stringify(value ?? null, (key, inner) => (/span|Span|^at$/.test(key) ? undefined : inner)))
 
+it('takes two rows of one name for a pair, where their sides are told', () => {
+  const vessel = 'schooner-pellow-finch'
+  const tables = tablesOf(vessel)
+  const { name, text } = tables.get('lines') ?? { name: '', text: '' }
+  tables.set('lines', { name, text: text.replace(/ (port|starboard),/g, ',') })
+  expect(reeve(tables, exampleFiles)).toEqual(reeve(tablesOf(vessel), exampleFiles))
+})
+
 describe('tables that are amiss', () => {
   it('are told with file, row and column, and there is no text', () => {
     const tables = spoiledTables('schooner-pellow-finch', 'lines', 'FR-P,11', 'FR-P,12')
