@@ -197,6 +197,11 @@ function reckonCommand(crosstree: Command): void {
     .option('--rope <rope>', 'by hand, a rope: "24 mm manila"; with --purchase, its material')
     .option('--beam <length>', 'by hand, the proportions of spars; with --waterline')
     .option('--waterline <length>', 'for --beam')
+    .option('--height <length>', 'by hand, the wind at a height, by the power law and the log law')
+    .option('--sail <area>', 'by hand, the criteria of a small vessel: her sails, "700 ft2"; with --centre')
+    .option('--centre <height>', 'how high the centre of her sails stands')
+    .option('--displaces <weight>', 'of a catamaran, what she weighs; with --hulls')
+    .option('--hulls <length>', 'of a catamaran, between the middle lines of her hulls')
     .action(async (file: string | undefined, options: ReckonOptions & ByHandOptions & AssumptionOptions) => {
       const { reckonAsked } = await import('./reckon.ts')
       process.exitCode = reckonAsked(file, options, version())

@@ -1,9 +1,16 @@
-import { metres } from '../measure/index.ts'
+import { kilograms, metres } from '../measure/index.ts'
 import { plainTables } from '../press/table/index.ts'
 import { type Assumptions, joined, purchaseOfBlocks, type Tackle, tackleOf } from '../reckon/index.ts'
-import { proportionsTables, ropeTable, tackleTable } from '../sheets/reckoning/index.ts'
+import {
+  metricLength,
+  proportionsTables,
+  ropeTable,
+  smallVesselTable,
+  tackleTable,
+  windTable,
+} from '../sheets/reckoning/index.ts'
 import { Complaint } from './complaint.ts'
-import { forceIn, lengthIn } from './reckon-options.ts'
+import { areaIn, forceIn, lengthIn, massIn } from './reckon-options.ts'
 
 /** What may be reckoned without a rig, as said on the command line. */
 export interface ByHandOptions {
@@ -15,21 +22,30 @@ export interface ByHandOptions {
   readonly rope?: string
   readonly beam?: string
   readonly waterline?: string
+  /** A height over the sea, for the wind there. */
+  readonly height?: string
+  /** The area of sails and how high their centre stands; of a catamaran what she weighs and how far her hulls are apart. */
+  readonly sail?: string
+  readonly centre?: string
+  readonly displaces?: string
+  readonly hulls?: string
 }
 
 /** Whether anything is asked for that needs no rig. */
-export const isByHand = ({ purchase, blocks, rope, beam }: ByHandOptions): boolean =>
-  [purchase, blocks, rope, beam].some(said => said !== undefined)
+export const isByHand = ({ purchase, blocks, rope, beam, height, sail }: ByHandOptions): boolean =>
+  [purchase, blocks, rope, beam, height, sail].some(said => said !== undefined)
 
-/** Reckons a tackle, a rope or the proportions of spars without a rig, and tells them on standard output. */
+/** Reckons a tackle, a rope, spars, the wind at a height or a small vessel's criteria without a rig, and tells them on standard output. */
 export function reckonByHand(options: ByHandOptions, assumptions: Assumptions): void {
-  const { purchase, blocks, rope, beam } = options
+  const { purchase, blocks, rope, beam, height, sail } = options
   const tables = [
     ...(purchase !== undefined || blocks !== undefined ? [byTackle(options, assumptions)] : []),
     ...(rope !== undefined && purchase === undefined && blocks === undefined
       ? [byRope(rope, assumptions)]
       : []),
     ...(beam !== undefined ? byBeam(beam, options.waterline) : []),
+    ...(height !== undefined ? [byHeight(height, assumptions)] : []),
+    ...(sail !== undefined ? [bySail(sail, options)] : []),
   ]
   process.stdout.write(plainTables(tables))
 }
@@ -83,4 +99,20 @@ function byRope(said: string, assumptions: Assumptions) {
 function byBeam(beam: string, waterline: string | undefined) {
   if (waterline === undefined) throw new Complaint('--beam asks for --waterline, as in "--waterline 110ft".')
   return proportionsTables(metres(lengthIn('--beam', beam)), metres(lengthIn('--waterline', waterline)))
+}
+
+const byHeight = (height: string, assumptions: Assumptions) =>
+  windTable({ assumptions }, { length: metricLength }, [metres(lengthIn('--height', height))])
+
+function bySail(sail: string, { centre, displaces, hulls }: ByHandOptions) {
+  if (centre === undefined)
+    throw new Complaint('--sail asks for --centre, how high its centre stands, as in "--centre 30ft".')
+  if ((displaces === undefined) !== (hulls === undefined))
+    throw new Complaint('a catamaran asks for both --displaces and --hulls.')
+  return smallVesselTable({
+    area: areaIn('--sail', sail),
+    centre: metres(lengthIn('--centre', centre)),
+    displacement: displaces === undefined ? undefined : kilograms(massIn('--displaces', displaces)),
+    hulls: hulls === undefined ? undefined : metres(lengthIn('--hulls', hulls)),
+  })
 }

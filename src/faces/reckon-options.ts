@@ -6,6 +6,8 @@ import {
   newtons,
   type Radians,
   radians,
+  type SquareMetres,
+  squareMetres,
   units,
 } from '../measure/index.ts'
 import { type Assumptions, canvasNames, knot, middleOf, sparMaterials, usual } from '../reckon/index.ts'
@@ -69,6 +71,20 @@ export function forceIn(option: string, said: string): Newtons {
 /** A length as said: '32 ft 6 in', '16 mm'. */
 export const lengthIn = (option: string, said: string): number =>
   measureIn(option, said, 'length', 'a length, as in "32 ft 6 in" or "9.90 m"')
+
+/** A mass as said: '9 t', '20000 lb'. */
+export const massIn = (option: string, said: string): number =>
+  measureIn(option, said, 'mass', 'a weight, as in "9 t" or "20000 lb"')
+
+/** An area as said: '65 m2', '700 ft2'. */
+export function areaIn(option: string, said: string): SquareMetres {
+  const [, amount, unit] = /^\s*([0-9]+(?:[.,][0-9]+)?)\s*(m|ft)[2²]\s*$/.exec(said) ?? []
+  const area = Number(amount?.replace(',', '.')) * (units[unit as 'm' | 'ft']?.si ?? Number.NaN) ** 2
+  if (!(area < largestArea))
+    throw new Complaint(`${option} "${said}": say an area, as in "65 m2" or "700 ft2".`)
+  return positive(option, said, squareMetres(area))
+}
+const largestArea = 1e6
 
 const shareIn = (option: string, said: string): number => {
   const read = figureAt(said.trim(), 0)

@@ -29,7 +29,9 @@ export function reckonAsked(
   const assumptions = assumptionsOf(options)
   if (file !== undefined) return reckonRig(file, options, assumptions, version)
   if (!isByHand(options))
-    throw new Complaint('name a rig file, or say --purchase, --blocks, --rope or --beam to reckon by hand.')
+    throw new Complaint(
+      'name a rig file, or say --purchase, --blocks, --rope, --beam, --height or --sail to reckon by hand.',
+    )
   reckonByHand(options, assumptions)
   return 0
 }

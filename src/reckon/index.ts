@@ -47,7 +47,8 @@ export {
   sparMaterials,
   thicknessBy,
 } from './spars/index.ts'
-export type { Criterion, StabilityFigures } from './stability/index.ts'
+export type { Criterion, StabilityFigures, Waters } from './stability/index.ts'
+export { catamaran, catamaranNumeral, notChecked, proofMoment } from './stability/index.ts'
 export { coilOf120Fathoms, type Stores, solve, storesOf } from './stores/index.ts'
 export {
   capstan,
@@ -55,6 +56,7 @@ export {
   handsFor,
   heldByTurns,
   holdingRatio,
+  inLargeParty,
   joined,
   pullRatio,
   purchaseOfBlocks,

@@ -115,6 +115,30 @@ describe('a rig', () => {
 })
 
 describe('by hand', () => {
+  it('the wind at a height, by both laws', () => {
+    const { code, out } = reckoned('--height', '30 m', '--wind', '10 m/s')
+    expect(code).toBe(0)
+    // 10 m/s at 10 m: 11.28 by the power law at sea, 11.01 by the log law.
+    expect(out).toMatch(/^30\.00 +11\.3 +11\.0 /m)
+  })
+
+  it('the criteria of a small vessel, each with its caution', () => {
+    const catamaran = reckoned(
+      ...['--sail', '700 ft2', '--centre', '22 ft', '--displaces', '20000 lb', '--hulls', '16 ft'],
+    )
+    expect(catamaran.code).toBe(0)
+    expect(catamaran.out).toMatch(
+      /171\.057, exposed waters +2\.08 +1\.50 +lbf\/ft² +yes +equation not checked/,
+    )
+    expect(reckoned('--sail', '1200ft2', '--centre', '30ft').out).toMatch(/^The same +36000 +ft lb/m)
+    for (const wrong of [
+      ['--sail', '700'],
+      ['--sail', '700 ft2'],
+      ['--sail', '70 m2', '--centre', '9 m', '--hulls', '3 m'],
+    ])
+      expect(reckoned(...wrong).code).toBe(2)
+  })
+
   it('a luff to advantage with one lead', () => {
     const { code, out } = reckoned(
       '--purchase',

@@ -41,7 +41,7 @@ function boomOf({ host }: Line, rig: Rig): Boom | undefined {
 }
 
 /** A point turned about an upright axis. */
-function turned(point: Point3, axis: Point3, angle: number): Point3 {
+export function turned(point: Point3, axis: Point3, angle: number): Point3 {
   const [x, y] = [point.x - axis.x, point.y - axis.y]
   return point3(
     axis.x + x * Math.cos(angle) - y * Math.sin(angle),

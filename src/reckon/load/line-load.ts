@@ -39,9 +39,10 @@ export function lineLoad(work: Work, loads: Loads): Figure<LineLoad> {
     case 'hoists':
       return hoisted(work, sail, spar)
     case 'cocks':
-      return workedFrom([sail(), spar()], (sail, spar) =>
-        both((share.hoisting * (spar + wetWeight(sail))) / 2),
-      )
+      return workedFrom([sail(), spar()], (sail, spar) => {
+        const half = (share.hoisting * (spar + (isBent(work) ? wetWeight(sail) : 0))) / 2
+        return load(half * (hangsFromMast(work) ? share.balanced : 1), half)
+      })
     case 'tops':
       return workedFrom([sail(), spar()], (sail, spar) =>
         both(share.hoisting * pullOfHeld(work) * (spar + wetWeight(sail) / 2)),
@@ -122,6 +123,12 @@ function spread(work: Work, sail: Figure<SailLoad>): Figure<LineLoad> {
       return noMethod(work)
   }
 }
+
+/** A fixed yard is borne by its slings or its truss, and lies balanced on them. */
+const hangsFromMast = ({ spar }: Work): boolean => spar?.kind === 'yard' && !spar.hoists
+
+/** A yard may carry no sail of its own, but the clews of the one above. */
+const isBent = ({ sail, spar }: Work): boolean => sail?.kind !== 'square' || sail.yard === spar?.name
 
 const noMethod = ({ deed }: Work): Figure<never> =>
   unknown(`There is no method for the load of a line that ${deed.verb} the ${deed.object}.`)

@@ -4,6 +4,8 @@
 export const hoisting = 1.3
 /** Cloth that is wet weighs so much more than dry. */
 export const wet = 1.4
+/** Of its weight on one lift, what cocks a yard that lies balanced on its slings or its truss. */
+export const balanced = 0.25
 /** Ironwork, blocks and gear on a yard, as a share of its weight. */
 export const fittings = 0.1
 /** Newtons a square metre: cloth that shakes and slides while it is hoisted or gathered. */

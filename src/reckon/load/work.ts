@@ -12,9 +12,12 @@ export interface Work {
 
 /** What each line of a rig works on; undefined where the text doesn't say what it does. */
 export function workOf(rig: Rig): (line: Line) => Work | undefined {
-  const bentTo = new Map(
-    rig.sails.flatMap(sail => (sail.kind === 'square' ? [[sail.yard, sail] as const] : [])),
-  )
+  const squares = rig.sails.filter(sail => sail.kind === 'square')
+  // A yard that no sail is bent to bears the sail that is sheeted to it, as the fore yard of a topsail schooner does.
+  const bentTo = new Map([
+    ...squares.flatMap(sail => (sail.footYard === undefined ? [] : [[sail.footYard, sail] as const])),
+    ...squares.map(sail => [sail.yard, sail] as const),
+  ])
   const gathering = new Map<string, number>()
   for (const { deed, host } of rig.lines) {
     if (deed?.verb === 'gathers' && host) gathering.set(host.name, (gathering.get(host.name) ?? 0) + 1)

@@ -2,10 +2,13 @@ import {
   type Kilograms,
   type Metres,
   type Pascals,
+  pascals,
   type Radians,
   radians,
   type SquareMetres,
 } from '../../measure/index.ts'
+
+import { foot, proofPressure } from './rules-in-print.ts'
 
 const gravity = 9.80665
 
@@ -22,6 +25,13 @@ export interface Heeling {
 /** Heeling moment, upright, in newton metres. */
 export const heelingMoment = ({ pressure, area, arm }: Pick<Heeling, 'pressure' | 'area' | 'arm'>): number =>
   pressure * area * arm
+
+/** 46 CFR 178.330: heeling moment of the proof test in newton metres, of all sail flat and its height over the water. */
+export const proofMoment = (area: SquareMetres, height: Metres): number =>
+  heelingMoment({ pressure: pascals((proofPressure * pound) / foot ** 2), area, arm: height })
+
+/** A pound's weight, in newtons. */
+const pound = 0.45359237 * gravity
 
 /**
  * Steady heel: the moment, less by the square of the cosine, against displacement times metacentric height times the

@@ -11,7 +11,7 @@ export {
   sailingVessel,
   type WeatherCase,
 } from './criteria.ts'
-export { type Heeling, heelingMoment, heelUnder } from './heel.ts'
+export { type Heeling, heelingMoment, heelUnder, proofMoment } from './heel.ts'
 export { heelOf, type SailsSet, type StabilityFigures, stabilityOf } from './of-vessel.ts'
 export { areaTo, armAt, type Curve, curveOf, greatestAt, type RightingArm, rangeOf } from './righting.ts'
 export {
@@ -23,3 +23,4 @@ export {
   type Waters,
   weatherTerm,
 } from './rules-in-print.ts'
+export { sparAreas } from './spar-areas.ts'

@@ -10,12 +10,14 @@ import {
   type SquareMetres,
   squareMetres,
   unknown,
+  workedFrom,
 } from '../../measure/index.ts'
 import type { Hull, Rig, Stability } from '../../rig/index.ts'
 import { leastMetacentricHeight, type SailingVesselCriteria, sailingVessel } from './criteria.ts'
-import { heelUnder } from './heel.ts'
+import { heelUnder, proofMoment } from './heel.ts'
 import { curveOf } from './righting.ts'
 import type { Waters } from './rules-in-print.ts'
+import { type Area, sparAreas } from './spar-areas.ts'
 
 /** What is reckoned of a vessel's stability, each figure with its reason where it can't be told. */
 export interface StabilityFigures {
@@ -25,6 +27,8 @@ export interface StabilityFigures {
   readonly leastMetacentricHeight: Figure<Metres>
   /** Steady heel close-hauled under all sail, at a pound on the square foot. */
   readonly heel: Figure<Radians>
+  /** 46 CFR 178.330: moment of the proof test of a small vessel, in newton metres; undefined where it isn't asked of her waters. */
+  readonly proof: Figure<number> | undefined
 }
 
 /** Sails all set: what they are together, and where they pull. */
@@ -36,20 +40,14 @@ export interface SailsSet {
 /** Close-hauled planning load: a pound on the square foot. */
 const planningLoad = pascals(47.88)
 
-/** Spars and rigging are left out of every area; `stability.md` says what that does. */
 export function stabilityOf(rig: Rig, sails: SailsSet): StabilityFigures {
   const side = sideOf(rig)
   return {
     criteria: criteriaOf(rig, sails, side),
-    leastMetacentricHeight: onceKnown(side, ({ area, height }) => underBarePoles(rig, area, height)),
+    leastMetacentricHeight: onceKnown(side, side => underBarePoles(rig, together([side, ...sparAreas(rig)]))),
     heel: heelOf(rig, sails),
+    proof: proofOf(rig, sails),
   }
-}
-
-/** An area above the water, and how high its centre stands. */
-interface Area {
-  readonly area: SquareMetres
-  readonly height: Metres
 }
 
 function criteriaOf({ vessel }: Rig, sails: SailsSet, side: Figure<Area>): SailingCriteria {
@@ -61,14 +59,16 @@ function criteriaOf({ vessel }: Rig, sails: SailsSet, side: Figure<Area>): Saili
   if (!side.known) return side
   if (!sails.total.known) return sails.total
   if (!sails.centreOfEffort.known) return sails.centreOfEffort
-  const area = side.value.area + sails.total.value
-  const moment = side.value.area * side.value.height + sails.total.value * sails.centreOfEffort.value.z
+  const { area, height } = together([
+    side.value,
+    { area: sails.total.value, height: sails.centreOfEffort.value.z },
+  ])
   return known(
     sailingVessel({
       ...papers.value,
       displacement: vessel.displacement,
-      area: squareMetres(area),
-      arm: metres(moment / area - under.value),
+      area,
+      arm: metres(height - under.value),
     }),
   )
 }
@@ -82,7 +82,21 @@ function papersOf({ rightingArms, deckEdge, downflooding, waters }: Stability) {
   return known({ curve: curveOf(rightingArms), deckEdge, downflooding, waters: waters as Waters })
 }
 
-function underBarePoles({ vessel }: Rig, area: SquareMetres, height: Metres): Figure<Metres> {
+/** Areas as one, with the height of their common centre. */
+function together(areas: readonly Area[]): Area {
+  const area = areas.reduce((sum, one) => sum + one.area, 0)
+  const moment = areas.reduce((sum, one) => sum + one.area * one.height, 0)
+  return { area: squareMetres(area), height: metres(moment / area) }
+}
+
+/** Asked in waters that are not exposed, where the text says that she sails in such. */
+function proofOf({ vessel }: Rig, { total, centreOfEffort }: SailsSet): Figure<number> | undefined {
+  const { waters } = vessel.stability
+  if (waters === undefined || waters === 'exposed') return undefined
+  return workedFrom([total, centreOfEffort] as const, (area, { z }) => proofMoment(area, z))
+}
+
+function underBarePoles({ vessel }: Rig, { area, height }: Area): Figure<Metres> {
   const { displacement, stability, waterline } = vessel
   const under = underwaterCentre(vessel)
   if (displacement === undefined) return unknown('Her displacement is not given.')

@@ -11,6 +11,9 @@ export interface HandForce {
 /** Up to so many hands each gives a whole hand's pull. */
 const smallParty = 4
 
+/** What each hand beyond the fourth gives less where a large party is reckoned with: common practice, no source. */
+export const inLargeParty = 0.1
+
 /** Hands that must tail on to a fall for a steady pull. */
 export function handsFor(pull: Newtons, { hand, loss }: HandForce): Figure<number> {
   if (!(hand > 0)) return unknown('A hand is said to pull nothing.')

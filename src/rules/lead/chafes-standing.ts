@@ -13,13 +13,18 @@ export const chafesStanding: Rule = {
   severity: 'warning',
   judges: 'vessels and parts',
   *judge({ rig, figures }) {
-    const near = figures.fouls().chafes.filter(({ clear }) => clear < clearance)
-    const key = ({ line, part }: (typeof near)[number]) => `${line.pairKey} ${part.part.name}`
+    const { chafes, braced } = figures.fouls()
+    const all = [
+      ...chafes.map(one => ({ ...one, when: '' })),
+      ...braced.chafes.map(one => ({ ...one, when: ' with the yards braced sharp' })),
+    ]
+    const near = all.filter(({ clear }) => clear < clearance)
+    const key = ({ line, part, when }: (typeof near)[number]) => `${line.pairKey} ${part.part.name}${when}`
     for (const { first, isTwice } of onceAPair(near, key)) {
-      const { line, part, clear, at } = first
+      const { line, part, clear, at, when } = first
       yield {
         at: line.belaySpan ?? line.span,
-        message: `${sentence(isTwice ? bothSubject(line) : subject(line))} crosses the ${part.name}, ${howNear(rig, clear)}, ${shownLength(rig, at.z)} above the waterline; a running line needs ${shownGap(rig, clearance)}.`,
+        message: `${sentence(isTwice ? bothSubject(line) : subject(line))} crosses the ${part.name}${when}, ${howNear(rig, clear)}, ${shownLength(rig, at.z)} above the waterline; a running line needs ${shownGap(rig, clearance)}.`,
         aboard: 'Every haul saws at wire or seizing, and the rope goes first.',
         remedy:
           'Lead it through a fairlead or a truck seized there, shift its block, or give it another pin.',

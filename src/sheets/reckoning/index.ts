@@ -1,3 +1,6 @@
 export { proportionsTables, ropeTable, type TackleByHand, tackleTable } from './by-hand.ts'
 export { type ReckoningRecord, reckoningRecord } from './record.ts'
+export { type SailsByHand, smallVesselTable } from './stability-by-hand.ts'
 export { reckoningTables } from './tables.ts'
+export { metricLength } from './units.ts'
+export { windTable } from './wind.ts'

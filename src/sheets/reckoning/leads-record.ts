@@ -8,14 +8,17 @@ export const turnsRecord = ({ turns }: Way): Plain =>
 
 /** Where leads pass close, and what is led through a mast. */
 export function foulsRecord(figures: Figures): readonly ReckoningRecord[] {
-  const { crossings, chafes, throughMasts } = figures.fouls()
-  return [
-    ...crossings.map(({ line, other, clear, at }) =>
-      record({ line: line.address, passes: other.address, up_m: at.z }, { clear_m: known(clear) }),
+  const { crossings, chafes, braced, throughMasts } = figures.fouls()
+  const passings = [
+    { yards: 'square', crossings, chafes },
+    { yards: 'sharp', ...braced },
+  ].flatMap(({ yards, crossings, chafes }) =>
+    [
+      ...crossings.map(one => ({ ...one, passes: one.other.address })),
+      ...chafes.map(one => ({ ...one, passes: one.part.name })),
+    ].map(({ line, passes, clear, at }) =>
+      record({ line: line.address, passes, yards, up_m: at.z }, { clear_m: known(clear) }),
     ),
-    ...chafes.map(({ line, part, clear, at }) =>
-      record({ line: line.address, passes: part.name, up_m: at.z }, { clear_m: known(clear) }),
-    ),
-    ...throughMasts.map(({ line, mast }) => ({ line: line.address, through: mast.name })),
-  ]
+  )
+  return [...passings, ...throughMasts.map(({ line, mast }) => ({ line: line.address, through: mast.name }))]
 }

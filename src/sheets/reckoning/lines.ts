@@ -1,7 +1,7 @@
 import { known, unknown, workedFrom } from '../../measure/index.ts'
-import type { Figures } from '../../reckon/index.ts'
+import { type Figures, handsFor, inLargeParty, type LoadFigures } from '../../reckon/index.ts'
 import type { Line, Rig } from '../../rig/index.ts'
-import { nothing, type Table, words } from '../table.ts'
+import { type Cell, nothing, type Table, words } from '../table.ts'
 import { cell, column, plainNumber, type TableUnits } from './units.ts'
 
 const whole = plainNumber(0)
@@ -53,9 +53,10 @@ export function loadsTable(rig: Rig, figures: Figures, units: TableUnits): Table
       column('load', units.force),
       column('pull', units.force),
       column('hands'),
+      column('many'),
       column('said'),
-      column('at worst', units.force),
-      column('breaks at', units.force),
+      column('worst', units.force),
+      column('breaks', units.force),
       column('safety'),
     ],
     rows: pairsOf(rig).map(pair => {
@@ -72,6 +73,7 @@ export function loadsTable(rig: Rig, figures: Figures, units: TableUnits): Table
         ),
         cell(pull, units.force),
         cell(hands, whole),
+        ofMany(figuresOf, figures),
         of.hands === undefined ? nothing : cell(known(of.hands), whole),
         cell(strain, units.force),
         cell(
@@ -81,9 +83,20 @@ export function loadsTable(rig: Rig, figures: Figures, units: TableUnits): Table
         cell(safety, tenths),
       ]
     }),
-    notes: [assumed(figures, units), caution],
+    notes: [assumed(figures, units), many(figures), caution],
   }
 }
+
+/** Hands where they are more than four, and each beyond the fourth gives less. */
+function ofMany({ pull, hands }: LoadFigures, { assumptions }: Figures): Cell {
+  if (!pull.known || !hands.known || hands.value <= 4 || assumptions.hands.loss > 0) return nothing
+  return cell(handsFor(pull.value, { ...assumptions.hands, loss: inLargeParty }), whole)
+}
+
+const many = ({ assumptions: { hands } }: Figures): string =>
+  hands.loss > 0
+    ? `Each hand beyond the fourth is taken to give ${hands.loss * 100} % less.`
+    : `Hands give less each in a large party (Admiralty Manual of Seamanship vol. III, second-hand, its numbers not seen): under "many" stand the hands wanted where each beyond the fourth gives ${inLargeParty * 100} % less, which is common practice, no source.`
 
 /** What every page with a load on it says. */
 export const caution =

@@ -48,6 +48,7 @@ export function stabilityTable({ vessel }: Rig, figures: Figures, { length }: Ta
               ? words(height.value >= leastMetacentricHeight.value ? 'yes' : 'no')
               : nothing,
           ],
+          ...proofRow(figures),
           [
             words('Steady heel close-hauled, 1 lb on the square foot of sail'),
             cell(
@@ -59,12 +60,30 @@ export function stabilityTable({ vessel }: Rig, figures: Figures, { length }: Ta
           ],
         ]
       : [],
-    notes: [
-      'Masts, yards and rigging are left out of the areas: under bare poles that asks too little. Never a substitute for the vessel’s papers.',
-      caution,
-    ],
+    notes: [areasTaken, papersGovern],
   }
 }
+
+/** The moment of a small vessel's proof test, where it is asked of her waters. */
+function proofRow(figures: Figures): readonly (readonly Cell[])[] {
+  const { proof } = figures.stability()
+  if (proof === undefined) return []
+  return [
+    [
+      words('46 CFR 178.330, moment of the proof test of a small vessel'),
+      cell(proof, { unit: 'kN m', si: 1000, decimals: 1 }),
+      nothing,
+      words('kN m'),
+    ],
+  ]
+}
+
+/** What the areas of the criteria are made of. */
+const areasTaken =
+  'Under sail the area is that of the hull’s side and all plain sail, whole; under bare poles of the hull’s side, masts, booms, gaffs, bowsprit and standing rigging. Yards, end on, tops and running rigging are left out.'
+
+/** Said under every page of stability. */
+export const papersGovern = `Never a substitute for the vessel’s papers. ${caution}`
 
 function judged(name: string, unit: string, figure: Figure<Criterion>): readonly Cell[] {
   if (!figure.known) return [words(name), cell(figure, thousandths)]

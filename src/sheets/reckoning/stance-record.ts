@@ -33,7 +33,7 @@ export const bracingRecord = (figures: Figures): readonly ReckoningRecord[] =>
 
 /** The printed criteria, and what is asked of her. */
 export function stabilityRecord(figures: Figures): ReckoningRecord {
-  const { criteria, leastMetacentricHeight, heel } = figures.stability()
+  const { criteria, leastMetacentricHeight, heel, proof } = figures.stability()
   const numeral = (axis: 'x' | 'y' | 'z') => {
     const figure = criteria.known ? criteria.value[axis] : criteria
     return workedFrom([figure], criterionRecord)
@@ -47,6 +47,7 @@ export function stabilityRecord(figures: Figures): ReckoningRecord {
       range: workedFrom([criteria], ({ range }) => criterionRecord(range)),
       least_metacentric_height_m: leastMetacentricHeight,
       heel_rad: heel,
+      ...(proof === undefined ? {} : { proof_moment_N_m: proof }),
     },
   )
 }

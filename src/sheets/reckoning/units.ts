@@ -19,6 +19,9 @@ export interface TableUnits {
   readonly force: Shown
 }
 
+/** A length in metres, for what is reckoned without a vessel. */
+export const metricLength: Shown = { unit: 'm', si: 1, decimals: 2 }
+
 export function tableUnits(vessel: Vessel): TableUnits {
   const { m, mm, ft, kg, lb, kN, lbf } = units
   const inches = { unit: 'in', si: units.in.si, decimals: 2 }

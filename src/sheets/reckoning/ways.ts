@@ -49,23 +49,27 @@ const firstOfPairs = (rig: Rig): readonly Line[] => [...rig.pairAt.values()].fla
 
 /** Where leads pass within 15 cm of each other or of standing rigging, clear of blocks and masts. */
 export function foulsTable(figures: Figures, { length, rope }: TableUnits): Table {
-  const { crossings, chafes } = figures.fouls()
-  const row = (line: Line, what: string, clear: number, up: number): readonly Cell[] => [
+  const { crossings, chafes, braced } = figures.fouls()
+  const row = (yards: string, line: Line, what: string, clear: number, up: number): readonly Cell[] => [
     words(sided(line)),
     words(what),
+    words(yards),
     cell(known(clear), rope),
     cell(known(up), length),
   ]
   return {
     id: 'fouls',
     title: 'Leads that pass close',
-    columns: [column('line'), column('passes'), column('clear', rope), column('up', length)],
+    columns: [column('line'), column('passes'), column('yards'), column('clear', rope), column('up', length)],
     rows: [
-      ...crossings.map(({ line, other, clear, at }) => row(line, sided(other), clear, at.z)),
-      ...chafes.map(({ line, part, clear, at }) => row(line, part.name, clear, at.z)),
-    ],
+      { yards: 'square', crossings, chafes },
+      { yards: 'sharp', ...braced },
+    ].flatMap(({ yards, crossings, chafes }) => [
+      ...crossings.map(({ line, other, clear, at }) => row(yards, line, sided(other), clear, at.z)),
+      ...chafes.map(({ line, part, clear, at }) => row(yards, line, part.name, clear, at.z)),
+    ]),
     notes: [
-      'Passings nearer than 15 cm from rope to rope, between pin and last block; what is gathered by a mast, a spar or a block is left out. The check speaks below 5 cm.',
+      'Passings nearer than 15 cm from rope to rope, between pin and last block; what is gathered by a mast, a spar or a block is left out. With the yards sharp, the braces from their last blocks to the yardarms, as far as each yard goes on either tack. The checks speak below 5 cm.',
     ],
   }
 }

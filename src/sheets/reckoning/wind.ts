@@ -1,4 +1,4 @@
-import { known, metres, metresPerSecond, units } from '../../measure/index.ts'
+import { known, type Metres, metres, metresPerSecond, units } from '../../measure/index.ts'
 import {
   type Figures,
   forceOf,
@@ -16,10 +16,14 @@ const pressure: Shown = { unit: 'Pa', si: 1, decimals: 0 }
 const degrees: Shown = { unit: '°', si: units.deg.si, decimals: 1 }
 const force = plainNumber(0)
 
-const heights = [2, 5, 10, 20, 30, 40].map(metres)
+const usualHeights = [2, 5, 10, 20, 30, 40].map(metres)
 
 /** The wind assumed, as it blows at heights above the sea, and as it is felt aboard. */
-export function windTable({ assumptions }: Figures, { length }: TableUnits): Table {
+export function windTable(
+  { assumptions }: Pick<Figures, 'assumptions'>,
+  { length }: Pick<TableUnits, 'length'>,
+  heights: readonly Metres[] = usualHeights,
+): Table {
   const { wind, offBow, made } = assumptions
   return {
     id: 'wind',

@@ -5,7 +5,7 @@ import { point3 } from '../../../src/measure/index.ts'
 import { foulsOf } from '../../../src/reckon/leads/index.ts'
 import { approachWithin, crossingAngle, type Segment } from '../../../src/reckon/leads/segment.ts'
 import type { Rig } from '../../../src/rig/index.ts'
-import { compiledRig, compiledText } from '../../support/compiled.ts'
+import { compiledRig, compiledText, exampleRigs } from '../../support/compiled.ts'
 import { fleet } from '../../support/fleet.ts'
 
 const segment = (
@@ -87,6 +87,54 @@ belay second halyard to after cleat
   })
 })
 
+describe('braces with the yard braced sharp', () => {
+  // Square, the starboard brace goes from (20, 3, 10) to the arm at (10, 8, 10), clear of all. The yard turned to 36 degrees, its
+  // starboard arm aft, the arm is at (10 + 8 cos 36, 8 sin 36, 10): a backstay is put across half way to it.
+  const arm = [10 + 8 * Math.cos(Math.PI / 5), 8 * Math.sin(Math.PI / 5)] as const
+  const half = [(20 + arm[0]) / 2, (3 + arm[1]) / 2] as const
+  const text = (out: number) => `bring in standard gear
+
+masts
+  fore mast, stepped 10.00 m aft 2.00 m up
+    lower mast to 14.00 m up
+
+spars
+  fore yard, 16.00 m long, fixed 10.00 m up
+    gear yard
+      brace block at 20.00 m aft 3.00 m out 10.00 m up
+      brace rove single
+        through brace block to yardarm
+
+stays
+  fore backstays, 1 a side from ${half[0].toFixed(3)} m aft ${(half[1] + out).toFixed(3)} m out 15.00 m up to ${half[0].toFixed(3)} m aft ${(half[1] + out).toFixed(3)} m out 5.00 m up
+
+rails
+  fore rail, port and starboard, marked FR
+    3 pins from 20.00 m aft 3.00 m out to 20.60 m aft 3.00 m out, 2.00 m up
+
+belay on fore rail
+  1  yard brace
+`
+  const chafes = (out: number) =>
+    foulsOf(compiledText(text(out)).value.rig).braced.chafes.map(({ line, part }) => [line.side, part.name])
+
+  it('chafe a backstay that stands in the way, on either tack', () => {
+    expect(chafes(0).toSorted()).toEqual([
+      ['port', 'fore backstays, port'],
+      ['starboard', 'fore backstays, starboard'],
+    ])
+    expect(foulsOf(compiledText(text(0)).value.rig).chafes).toEqual([])
+    expect(chafes(1)).toEqual([])
+  })
+
+  it('is found in every example vessel, and none of them chafes', () => {
+    for (const name of exampleRigs) {
+      const { crossings, chafes } = foulsOf(compiledRig(name).value.rig).braced
+      for (const { clear } of [...crossings, ...chafes]) expect(clear, name).toBeGreaterThan(0.05)
+    }
+  })
+})
+
 describe('a fleet', () => {
   const { rig } = compiledRig('barque-harrow-tansy').value
   const passings = (count: number) => foulsOf(fleet(rig, count)).crossings
@@ -109,5 +157,11 @@ describe('a fleet', () => {
 
 it('a rig without geometry fouls nothing', () => {
   const { rig } = compiledText('lines\n  ensign halyard single\nrails\n  rail, marked R\n    2 pins\n').value
-  expect(foulsOf(rig)).toEqual({ crossings: [], chafes: [], overDeck: [], throughMasts: [] })
+  expect(foulsOf(rig)).toEqual({
+    crossings: [],
+    chafes: [],
+    braced: { crossings: [], chafes: [] },
+    overDeck: [],
+    throughMasts: [],
+  })
 })

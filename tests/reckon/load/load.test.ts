@@ -33,6 +33,8 @@ test.each([
   ['fore royal halyard', 5, 9],
   ['fore course sheet', 5, 8],
   ['outer jib halyard', 3, 6],
+  // Two or three of 300 N each.
+  ['spanker topping lift', 3, 5],
 ])('common practice: the %s asks for %d to %d hands', (words, least, most) => {
   const hands = value(of(words).hands)
   expect(hands).toBeGreaterThanOrEqual(least)
@@ -58,6 +60,22 @@ describe('wind', () => {
     for (const words of ['fore course clewgarnet', 'fore royal buntline', 'outer jib halyard']) {
       expect(value(of(words, blown).load).hauled).toBe(value(of(words).load).hauled)
     }
+  })
+})
+
+describe('a yard that no sail is bent to', () => {
+  const { rig, figures } = compiledRig('schooner-pellow-finch').value
+  const loadOf = (words: string) => {
+    const line = rig.lines.find(one => one.words === words)
+    return value(figures.loads().get(line?.address ?? '')?.load)
+  }
+
+  test('is braced for the sail that is sheeted to it, and its lifts bear the yard alone', () => {
+    const topsail = figures.sailLoads().get('fore topsail')
+    expect(loadOf('fore yard brace').hauled).toBeCloseTo(0.2 * value(topsail).force, 6)
+    const half = (1.3 * 305 * 9.80665) / 2
+    expect(loadOf('fore yard lift').borne).toBeCloseTo(half, 6)
+    expect(loadOf('fore yard lift').hauled).toBeCloseTo(half / 4, 6)
   })
 })
 

@@ -12,7 +12,7 @@ import {
   numeral,
   numeralOf,
   numerals,
-  proofPressure,
+  proofMoment,
   type Waters,
 } from '../../../src/reckon/stability/index.ts'
 import { type PublishedRow, row, type Topic } from './row.ts'
@@ -21,7 +21,6 @@ const degree = Math.PI / 180
 const foot = 0.3048
 const pound = 0.45359237
 const ton = 2240 * pound
-const psf = 47.880259
 
 const known = (figure: Figure<number>): number => (figure.known ? figure.value : Number.NaN)
 const memory = { status: 'from memory' } as const
@@ -183,12 +182,7 @@ const others: readonly PublishedRow[] = [
     'small vessel, 1,200 ft2 of sail, 30 ft: heeling moment of the proof test',
     cfr('178.330'),
     36_000,
-    heelingMoment({
-      pressure: pascals(proofPressure * psf),
-      area: squareMetres(1200 * foot ** 2),
-      arm: metres(30 * foot),
-    }) /
-      (pound * 9.80665 * foot),
+    proofMoment(squareMetres(1200 * foot ** 2), metres(30 * foot)) / (pound * 9.80665 * foot),
     'ft lb',
     {
       within: { share: 1e-5 },

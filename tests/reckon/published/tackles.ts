@@ -365,7 +365,8 @@ export const tackles: Topic = {
     {
       fact: 'Hands give less each in a large party; parties of up to four are set apart',
       source: 'Admiralty Manual of Seamanship vol. III, second-hand, its numbers not seen',
-      because: 'the loss beyond the fourth hand may be given; without a number it is nothing',
+      because:
+        'no number was read: the loss beyond the fourth hand may be given; beside the hands without it the tables show a tenth',
     },
     {
       fact: 'Vertical pulls by height; psychophysical tables; both-hands horizontal push',

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { metres, radians } from '../../../src/measure/index.ts'
+import { metres, point3, radians } from '../../../src/measure/index.ts'
 import {
   areaTo,
   armAt,
@@ -7,6 +7,7 @@ import {
   greatestAt,
   notChecked,
   rangeOf,
+  sparAreas,
   stabilityOf,
 } from '../../../src/reckon/stability/index.ts'
 import { compiledText, exampleText } from '../../support/compiled.ts'
@@ -80,6 +81,41 @@ describe('a barque whose papers are given', () => {
     const least = stability.leastMetacentricHeight
     expect(least.known && least.value).toBeGreaterThan(0.05)
     expect(least.known && least.value).toBeLessThan(0.85)
+  })
+
+  it('counts her spars and her standing rigging under bare poles: the more of them, the more is asked', () => {
+    const { value } = compiledText(papers(given), 'barque-harrow-tansy.rig')
+    const least = (rig: typeof value.rig) => {
+      const { leastMetacentricHeight } = stabilityOf(rig, value.figures)
+      return leastMetacentricHeight.known ? leastMetacentricHeight.value : Number.NaN
+    }
+    const whole = least(value.rig)
+    const bare = { ...value.rig, masts: [], spars: [], standing: [] }
+    expect(least(bare)).toBeLessThan(0.8 * whole)
+    expect(least({ ...value.rig, masts: [] })).toBeLessThan(whole)
+    expect(least({ ...value.rig, standing: [] })).toBeLessThan(whole)
+    // A mast of one part, 10 m of it above her bulwark, half a metre thick, and the hull's side unchanged.
+    const [mast] = value.rig.masts
+    const [side] = sparAreas({ ...bare, masts: [] })
+    expect(side).toBeUndefined()
+    if (!mast) throw new Error('no mast')
+    const top = (value.rig.hull?.lowestSheer?.z ?? 0) + (value.rig.hull?.bulwark ?? 0)
+    const section = {
+      ...mast.sections[0],
+      foot: point3(10, 0, top - 2),
+      head: point3(10, 0, top + 10),
+      diameter: metres(0.5),
+    } as (typeof mast.sections)[number]
+    expect(sparAreas({ ...bare, masts: [{ ...mast, sections: [section] }] })).toEqual([
+      { area: expect.closeTo(5, 9), height: expect.closeTo(top + 5, 9) },
+    ])
+  })
+
+  it('has the moment of the proof test where her waters are not exposed', () => {
+    expect(stability.proof).toBeUndefined()
+    const { proof } = reckoned(given.replace('exposed waters', 'protected waters')).stability
+    // 1,111 m2 of sail, 15.08 m up, at a pound on the square foot.
+    expect(proof?.known && proof.value / 1000).toBeCloseTo(1111.1 * 15.08 * 0.04788, 0)
   })
 
   it('heels by some seven degrees close-hauled', () => {
