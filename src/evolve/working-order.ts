@@ -3,6 +3,7 @@ import { answersOf, belayedWhere, dealsOf, type Slack, slackAfter } from './answ
 import { asLed } from './as-led.ts'
 import { type CalledLine, folded } from './called.ts'
 import { phaseHands } from './hands.ts'
+import { isLifted, lessLifted } from './less-lifted.ts'
 import type { Answer, Freed, Order, OrderPhase } from './order.ts'
 import { cautionsCalledFor } from './phase-cautions.ts'
 import { rowFollowing, rowsSaid } from './rows.ts'
@@ -29,7 +30,7 @@ function workingOrder(rig: Rig, sail: Sail, evolution: Evolution): Order {
   const phases: OrderPhase[] = []
   let slack: readonly Slack[] = []
   for (const [index, said] of evolution.phases.entries()) {
-    const phase = asLed(rig, said)
+    const phase = asLed(rig, lessLifted(rig, said))
     const step = orderPhase(rig, phase, index + 1, slack)
     slack = step.slack
     const cautions = silentOnCautions ? cautionsCalledFor(rig, sail, step.phase) : phase.cautions
@@ -48,7 +49,9 @@ function orderPhase(rig: Rig, phase: Phase, number: number, slack: readonly Slac
   const deals = dealsOf(rig, phase)
   const answers = answersOf(rig, deals, slack)
   const followed = unique(
-    answers.filter(({ how }) => how.kind === 'follows').map(({ counterpart }) => counterpart),
+    answers
+      .filter(({ how, counterpart }) => how.kind === 'follows' && !isLifted(rig, counterpart.pairKey))
+      .map(({ counterpart }) => counterpart),
   )
   const following = folded(followed).map(pair => rowFollowing(rig, pair))
   const worked = {

@@ -7,6 +7,7 @@ import { columnHead, linkTo, rowHead, tagged } from '../tagged.ts'
 import type { Typeface } from '../typeface.ts'
 import type { Book } from './book.ts'
 import type { GlancePart, GlanceSection } from './glance-page.ts'
+import { liftedNote, liftedSails } from './lifted-words.ts'
 import { live } from './page.ts'
 import { orderKey } from './page-key.ts'
 import { level, paragraph } from './page-parts.ts'
@@ -25,13 +26,18 @@ const columns = [
 export function glanceSails(book: Book): GlanceSection | undefined {
   const { sails } = book.lines
   if (sails.length === 0) return undefined
-  const rows = sails.map((sail): GlancePart => ({ height: 4.9, draw: top => [sailRow(sail, top, book)] }))
+  const rows = [
+    ...sails.map(sail => rowOf(top => sailRow(sail, top, book))),
+    ...liftedSails(book).map(sail => rowOf(top => liftedRow(sail, top, book))),
+  ]
   return {
     heading: 'What each sail wants, in hands',
     isTable: true,
     parts: [headRow(book), ...rows.slice(0, -1), ...rows.slice(-1).map(row => under(row, footnote(book)))],
   }
 }
+
+const rowOf = (draw: (top: number) => Mark): GlancePart => ({ height: 4.9, draw: top => [draw(top)] })
 
 // The last row and the caution under it stay on one page.
 const under = (row: GlancePart, note: GlancePart): GlancePart => ({
@@ -78,22 +84,50 @@ function sailRow(sail: Sail, top: number, book: Book): Mark {
   const y = top + 3.8
   const cell = (told: string, index: number, face: Typeface): Mark =>
     lettered(ruler, { x: columns[index]?.x ?? 0, y }, told, face, black, anchored(index))
-  const name = fitted(sail.label, [type.noteStrong, { ...type.noteStrong, size: 8 }], 46, ruler)
+  const name = nameOf(sail, book)
   const pageCell =
     page === undefined
       ? []
       : [linkTo(page, `${sail.label}, page ${page}`, [cell(String(page), 5, type.note)])]
-  const row = tagged('TR', [
+  return bodyRow(top, [
     rowHead([cell(name.words, 0, name.type)]),
     ...values.map((value, index) => tagged('TD', [cell(value, index + 1, type.note)])),
     tagged('TD', pageCell),
   ])
-  return tagged(
+}
+
+/** A sail that is sent down, and why, in place of its figures. */
+function liftedRow(sail: Sail, top: number, book: Book): Mark {
+  const { ruler } = book.setting
+  const y = top + 3.8
+  const name = nameOf(sail, book)
+  const label = lettered(ruler, { x: 0, y }, `${name.words} `, name.type, black)
+  const note = fitted(
+    liftedNote(sail, book.rig),
+    [type.noteItalic, { ...type.noteItalic, size: 8 }],
+    live.width - label.width - 2,
+    ruler,
+  )
+  return bodyRow(top, [
+    rowHead([label]),
+    tagged('TD', [lettered(ruler, { x: live.width, y }, note.words, note.type, black, { anchor: 'end' })], {
+      columns: columns.length - 1,
+    }),
+  ])
+}
+
+const nameOf = (sail: Sail, { setting: { ruler } }: Book) =>
+  fitted(sail.label, [type.noteStrong, { ...type.noteStrong, size: 8 }], 46, ruler)
+
+const bodyRow = (top: number, cells: readonly Mark[]): Mark =>
+  tagged(
     'Table',
-    [tagged('TBody', [row], { key: `${table} rows` }), level(0, live.width, top + 4.9, rule.tableRow)],
+    [
+      tagged('TBody', [tagged('TR', cells)], { key: `${table} rows` }),
+      level(0, live.width, top + 4.9, rule.tableRow),
+    ],
     { key: table },
   )
-}
 
 // Hands of the phase that takes most: hauling, easing and aloft together, of whatever station.
 function most(order: Order | undefined): string {

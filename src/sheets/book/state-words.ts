@@ -1,6 +1,7 @@
 import type { Order, OrderPhase, StationHands } from '../../evolve/index.ts'
 import { type Piece, words } from '../flow.ts'
 import type { Book } from './book.ts'
+import { liftedWords } from './lifted-words.ts'
 import { curled, lineInOrder, listed, plural, raised } from './order-names.ts'
 import { type } from './type.ts'
 
@@ -11,7 +12,8 @@ export function stateWords(order: Order, book: Book): readonly Piece[] {
 
 /** The same without who works what, which every line says by itself. */
 export function briefStateWords(order: Order, book: Book): readonly Piece[] {
-  return [...plain(order.before), ...handsWords(order, book)]
+  const sail = book.rig.sailAt.get(order.sail)
+  return [...plain(order.before), ...plain(sail && liftedWords(sail, book)), ...handsWords(order, book)]
 }
 
 const plain = (sentence: string | undefined): readonly Piece[] =>
