@@ -77,20 +77,20 @@ function settle(statement: OpenStatement): void {
 }
 
 /**
- * Of a block nothing is said but where it is, and what may be let stand of anything. A name with nothing else is a line:
- * its kit says the rest.
+ * Of a block nothing is said but where it is, and what may be said of anything: what is let stand, and what is conjectured. A
+ * name with nothing else is a line: its kit says the rest.
  */
 function isBlock({ clauses, block, added }: OpenStatement): boolean {
-  const own = clauses.filter(({ kind }) => kind !== 'allow' && kind !== 'because')
+  const own = clauses.filter(({ kind }) => !saidOfAll.has(kind))
   return !added && block.length === 0 && own.length > 0 && own.every(({ kind }) => saidOfBlocks.has(kind))
 }
 
+const saidOfAll: ReadonlySet<Clause['kind']> = new Set(['allow', 'because', 'conjectural'])
 const saidOfBlocks: ReadonlySet<Clause['kind']> = new Set([
   'at',
   'coords',
   'like',
   'toBeGiven',
-  'conjectural',
   'called',
   'short',
   'numbered',

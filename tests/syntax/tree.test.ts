@@ -37,6 +37,16 @@ describe('entries', () => {
     ])
   })
 
+  test('a line of a gear of which nothing is said but that it is conjectural', () => {
+    const sail = first(`sails
+  jib, headsail on jib stay
+    gear jib
+      halyard conjectural by "a letter"
+      masthead block at stay head, conjectural
+`)
+    expect(sail.block[0]?.block.map(({ kind }) => kind)).toEqual(['line', 'block'])
+  })
+
   test('a sail, several corners on one line, and its gear', () => {
     const sail = first(`sails
   fore topsail, square topsail on fore topsail yard, sheeted to fore yard
