@@ -21,8 +21,15 @@ export interface FigureRead {
  * '41′ 6″', '9,40 m', '35 %'. Undefined where no number begins.
  */
 export function figureAt(text: string, offset: number): FigureRead | undefined {
-  figure.lastIndex = offset
-  const match = figure.exec(text)
+  plainFigure.lastIndex = offset
+  const [written, digits = '', symbol] = plainFigure.exec(text) ?? []
+  return written === undefined ? anyFigureAt(text, offset) : oneFigure(written, digits, symbol)
+}
+
+function anyFigureAt(text: string, offset: number): FigureRead | undefined {
+  made.figure ??= anyFigure()
+  made.figure.lastIndex = offset
+  const match = made.figure.exec(text)
   if (match === null) return undefined
   const [written, feet, feetUnit, inches, inchesUnit, digits = '', spelling] = match
   if (feet !== undefined && inches !== undefined) {
@@ -32,9 +39,13 @@ export function figureAt(text: string, offset: number): FigureRead | undefined {
     const value = inSi(whole.value, unitOf(feetUnit ?? '')) + inSi(rest.value, unitOf(inchesUnit ?? ''))
     return figureOf(written, unitOf('in'), { value, fault })
   }
-  const plain = numberIn(digits)
+  return oneFigure(written, digits, spelling)
+}
+
+function oneFigure(written: string, digits: string, spelling: string | undefined): FigureRead {
+  const { value, fault } = numberIn(digits)
   const unit = spelling === undefined ? undefined : unitOf(spelling)
-  return figureOf(written, unit, { value: inSi(plain.value, unit), fault: plain.fault })
+  return figureOf(written, unit, { value: inSi(value, unit), fault })
 }
 
 function figureOf(written: string, unit: Unit | undefined, plain: PlainNumber): FigureRead {
@@ -125,8 +136,20 @@ const isWord = (spelling: string) => /^\p{L}/u.test(spelling)
 /** Every way of writing one unit, as a pattern. */
 const spelledAs = (symbol: string) =>
   anyOf(unitSpellings.filter(spelling => unitOf(spelling)?.symbol === symbol))
-const figure = new RegExp(
-  `(${number})(${spelledAs('ft')})${blank}*(${number})(${spelledAs('in')})` +
-    `|(${number})(${anyOf(unitSpellings)})?`,
-  'uy',
+const anyFigure = () =>
+  new RegExp(
+    `(${number})(${spelledAs('ft')})${blank}*(${number})(${spelledAs('in')})` +
+      `|(${number})(${anyOf(unitSpellings)})?`,
+    'uy',
+  )
+
+// The pattern of every figure takes V8 long to compile. Nearly all figures are plain, and it is made for the first other.
+const made: { figure?: RegExp } = {}
+const firstWords = unitSpellings.flatMap(spelling => /^[A-Za-z]+/.exec(spelling) ?? [])
+const unitWord = `(?:${[...new Set(firstWords)].join('|')})(?![A-Za-z])`
+/** Digits with a common unit behind blanks, or with something behind them that is neither a unit nor a fraction. */
+const plainFigure = new RegExp(
+  '([0-9]+(?:\\.[0-9]+)?)(?: *(mm|m|kg|t|deg|%)(?=[ ,\\r\\n])|' +
+    `(?=,[^0-9]|[\\r\\n]| +in (?:all|a)[ ,\\r\\n]| +(?!${unitWord})[A-Za-z]))`,
+  'y',
 )

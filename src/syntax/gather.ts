@@ -103,6 +103,7 @@ function placeOf(page: Page, here: FilePlace): FilePlace | undefined {
 
 /** 'standard gear', or the glossary of a language: 'German glossary'. */
 function ofTheProgram(words: string): FilePlace {
+  if (!/ glossary$/i.test(words.trim())) return standardGear
   const [, language] = /^([\p{L}]+) glossary$/iu.exec(words.trim()) ?? []
   return language ? { shelf: 'standard gear', path: `glossary-${language.toLowerCase()}.rig` } : standardGear
 }
