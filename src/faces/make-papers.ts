@@ -10,7 +10,7 @@ import type { PaperOptions } from './options.ts'
 import { terminalProgress } from './progress.ts'
 import { readEntry } from './read-text.ts'
 import { told } from './tell.ts'
-import { defaultFolder, writePapers } from './write-papers.ts'
+import { defaultFolder, openPresses, type Presses, writePapers } from './write-papers.ts'
 
 /** Compiles rig files into papers of these kinds. The exit code is 1 where a text has errors. */
 export async function makePapers(
@@ -22,15 +22,21 @@ export async function makePapers(
   if (options.into !== undefined && files.length > 1) {
     throw new Complaint('--into takes the papers of one rig; give the files one by one.')
   }
-  const codes: number[] = []
-  for (const file of files) codes.push(await makeOne(file, kinds, options, version))
-  return Math.max(...codes)
+  const presses = await openPresses(kinds)
+  try {
+    const codes: number[] = []
+    for (const file of files) codes.push(await makeOne(file, kinds, options, presses, version))
+    return Math.max(...codes)
+  } finally {
+    presses.second?.close()
+  }
 }
 
 async function makeOne(
   file: string,
   kinds: ReadonlySet<PaperKind>,
   options: PaperOptions,
+  presses: Presses,
   version: string,
 ): Promise<number> {
   const entry = readEntry(file, options.name)
@@ -59,6 +65,7 @@ async function makeOne(
   const written = await writePapers(
     { ...spoken.value, rig },
     { kinds, paper: options.paper, style, folder, imprint },
+    presses,
     progress.show,
   )
   progress.clear()

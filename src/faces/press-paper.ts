@@ -6,15 +6,15 @@ import type { Paper } from '../sheets/papers.ts'
 import { readPackaged } from './packaged.ts'
 import type { Finished } from './publish.ts'
 
-/** Presses a paper into its files: the PDF, and the SVG where it is a single sheet. */
-export type PressPaper = (paper: Paper) => Promise<readonly Finished[]>
-
 /** A press with its fonts loaded, and what the sheets want of those. */
-export async function openPress(): Promise<{
+export interface Press {
   readonly ruler: Ruler
   readonly covers: Coverage
-  readonly press: PressPaper
-}> {
+  /** Presses a paper into its files: the PDF, and the SVG where it is a single sheet. */
+  readonly press: (paper: Paper) => Promise<readonly Finished[]>
+}
+
+export async function openPress(): Promise<Press> {
   const fonts = await loadFonts(readPackaged)
   return {
     ruler: fonts.ruler,

@@ -1,9 +1,10 @@
 import { basename, join } from 'node:path'
-import { setImmediate } from 'node:timers/promises'
 import type { Compiled } from '../compile.ts'
 import type { Finding } from '../findings/index.ts'
 import type { Imprint, PaperFamily, StyleName } from '../sheets/index.ts'
 import type { PaperKind } from '../sheets/papers.ts'
+import type { Press } from './press-paper.ts'
+import type { PressThread } from './press-thread.ts'
 import type { Progress } from './progress.ts'
 import { type Finished, publish } from './publish.ts'
 
@@ -16,49 +17,61 @@ export interface Order {
   readonly imprint: Imprint
 }
 
-/** Lays out, presses and publishes papers; returns the names written and what was found while laying out. */
-export async function writePapers(
-  compiled: Compiled,
-  order: Order,
-  progress: Progress,
-): Promise<{ readonly names: readonly string[]; readonly findings: readonly Finding[] }> {
-  const [{ paperMakers }, { openPress }, { pressThread }] = await Promise.all([
-    import('../sheets/papers.ts'),
+/** What presses papers: one press here and, where there is a second processor, one in a thread. */
+export interface Presses {
+  readonly here: Promise<Press>
+  readonly second: PressThread | undefined
+}
+
+/**
+ * Opens presses for papers of these kinds, which goes on while a rig is compiled. A sail plan alone is pressed before a
+ * thread would have started.
+ */
+export async function openPresses(kinds: ReadonlySet<PaperKind>): Promise<Presses> {
+  const [{ openPress }, { pressThread }] = await Promise.all([
     import('./press-paper.ts'),
     import('./press-thread.ts'),
   ])
-  const { ruler, covers, press } = await openPress()
-  const { paper, style, imprint, kinds } = order
-  const makers = paperMakers(compiled, { ruler, covers, imprint, paper, style }, kinds)
-  const second = makers.length < worthAThread ? undefined : pressThread()
-  const pressed: Promise<readonly Finished[]>[] = []
-  const findings: Finding[] = []
-  try {
-    for (const [index, make] of makers.entries()) {
-      const made = make()
-      findings.push(...made.findings)
-      for (const one of made.value) {
-        progress(index / makers.length, one.document.title)
-        pressed.push(second?.hasRoom() ? heeded(second.press(one)) : Promise.resolve(await press(one)))
-        // What the second press has done is heard only here.
-        await setImmediate()
-      }
-    }
-    const files = (await Promise.all(pressed)).flat()
-    publish(order.folder, files, replacedBy(kinds, new Set(files.map(({ name }) => name))))
-    return { names: files.map(({ name }) => name), findings }
-  } finally {
-    second?.close()
-  }
+  const areMany = kinds.has('pin charts') || kinds.has('handbooks')
+  const second = areMany ? pressThread() : undefined
+  const here = openPress()
+  // Whoever waits for it learns of a failure.
+  here.catch(() => {})
+  return { here, second }
 }
 
-/** Fewer papers than this are pressed before a thread has started. */
-const worthAThread = 6
-
-// Whoever waits for all of them learns of a failure; until then it must not count as one that nobody heeds.
-function heeded<Value>(promise: Promise<Value>): Promise<Value> {
-  promise.catch(() => {})
-  return promise
+/**
+ * Lays out, presses and publishes papers; returns the names written and what was found while laying out. The second
+ * press begins with the first paper as soon as it is laid out, and the one here with the last when all are.
+ */
+export async function writePapers(
+  compiled: Compiled,
+  order: Order,
+  { here, second }: Presses,
+  progress: Progress,
+): Promise<{ readonly names: readonly string[]; readonly findings: readonly Finding[] }> {
+  const { paperMakers } = await import('../sheets/papers.ts')
+  const { ruler, covers, press } = await here
+  const { paper, style, imprint, kinds } = order
+  const makers = paperMakers(compiled, { ruler, covers, imprint, paper, style }, kinds)
+  const findings: Finding[] = []
+  const laidOut = makers.flatMap((make, index) => {
+    const made = make()
+    findings.push(...made.findings)
+    return made.value.map(one => {
+      progress(index / makers.length / 2, one.document.title)
+      return { one, offer: second?.offer(one) }
+    })
+  })
+  const pressed: Promise<readonly Finished[]>[] = []
+  for (const [index, { one, offer }] of laidOut.toReversed().entries()) {
+    progress((1 + index / laidOut.length) / 2, one.document.title)
+    const isBegun = offer !== undefined && !offer.takeBack()
+    pressed.push(isBegun ? offer.pressed : Promise.resolve(await press(one)))
+  }
+  const files = (await Promise.all(pressed)).flat()
+  publish(order.folder, files, replacedBy(kinds, new Set(files.map(({ name }) => name))))
+  return { names: files.map(({ name }) => name), findings }
 }
 
 const stems: Readonly<Record<PaperKind, RegExp>> = {

@@ -30,7 +30,10 @@ export interface Drawn {
 /** A paper yet to be laid out: laying out takes time, and whoever waits wants to see it pass. */
 export type PaperMaker = () => Found<readonly Paper[]>
 
-/** The papers of these kinds, in order: sail plan, deck chart, rail strips with their blanks, handbooks. */
+/**
+ * The papers of these kinds, those first that are soonest laid out, so that whoever presses need not wait: rail strips
+ * with their blanks, deck chart, sail plan, handbooks.
+ */
 export function paperMakers(
   drawn: Drawn,
   setting: Setting,
@@ -45,11 +48,7 @@ export function paperMakers(
     findings,
   })
   const sheets = sheetNumbers(rig)
-  if (kinds.has('sail plan')) {
-    makers.push(() => single(sailPlan(rig, figures, { ...inked, sheetNumber: sheets.sailPlan })))
-  }
   if (kinds.has('pin charts')) {
-    makers.push(() => single(deckChart(rig, figures, { ...inked, sheetNumber: sheets.deckChart })))
     const ofStrips = forStrips(style)
     const onStrips = { ...setting, ruler: rulerIn(ofStrips, setting.ruler) }
     const several = ({ value, findings }: Found<readonly Sheet[]>): Found<readonly Paper[]> => ({
@@ -64,6 +63,10 @@ export function paperMakers(
         () => several(blankStrips(rig, rail, blank)),
       )
     })
+    makers.push(() => single(deckChart(rig, figures, { ...inked, sheetNumber: sheets.deckChart })))
+  }
+  if (kinds.has('sail plan')) {
+    makers.push(() => single(sailPlan(rig, figures, { ...inked, sheetNumber: sheets.sailPlan })))
   }
   if (kinds.has('handbooks')) {
     for (const station of rig.stations) {
