@@ -6,7 +6,10 @@ import type { OpenFace } from './open-face.ts'
 /** Glyphs of one face, each with the characters it stands for. */
 export type GlyphsInUse = ReadonlyMap<number, string>
 
-/** The glyphs that texts are set in, and the rest of the alphabets they come from, by face in the order of first use. */
+/**
+ * The glyphs that texts are set in, the space between them, and the rest of the alphabets they come from, by face in
+ * the order of first use.
+ */
 export function glyphsInUse(
   texts: Iterable<TextMark>,
   open: (face: Face) => OpenFace,
@@ -15,7 +18,7 @@ export function glyphsInUse(
   for (const { words, type } of texts) {
     if (words === '') continue
     const manners = entryOf(faces, type.face, () => new Map<Features, Set<string>>())
-    entryOf(manners, featuresOf(type), () => new Set<string>()).add(words)
+    entryOf(manners, featuresOf(type), () => new Set([' '])).add(words)
   }
   return new Map([...faces].map(([face, manners]) => [face, glyphsOf(manners, open(face))]))
 }
@@ -27,7 +30,8 @@ function glyphsOf(manners: ReadonlyMap<Features, ReadonlySet<string>>, { run }: 
       for (const { id, characters } of run(words, features).glyphs)
         if (!glyphs.has(id)) glyphs.set(id, characters)
     }
-    const characters = new Set(Array.from(texts, words => Array.from(words)).flat())
+    const characters = new Set<string>()
+    for (const words of texts) for (const character of words) characters.add(character)
     wholeRuns(characters).forEach(take)
     texts.forEach(take)
   }

@@ -7,17 +7,30 @@ export interface ByteString {
 
 export function byteString(): ByteString {
   const pieces: (string | Uint8Array)[] = []
+  let lines = ''
   let length = 0
+  const endLines = () => {
+    if (lines !== '') pieces.push(lines)
+    lines = ''
+  }
   return {
     get length() {
       return length
     },
     write(piece) {
-      const whole = typeof piece === 'string' ? `${piece}\n` : piece
-      pieces.push(whole)
-      length += whole.length
+      if (typeof piece === 'string') {
+        lines += `${piece}\n`
+        length += piece.length + 1
+      } else {
+        endLines()
+        pieces.push(piece)
+        length += piece.length
+      }
     },
-    bytes: () => joined(pieces, length),
+    bytes() {
+      endLines()
+      return joined(pieces, length)
+    },
   }
 }
 

@@ -18,10 +18,7 @@ export async function toPdf(document: PaperDocument, fonts: Fonts): Promise<Uint
   const pdfFonts = await fonts.forPdf()
   const { pdf, bytes } = await openPdf(document, pdfFonts.pack)
   const texts = document.pages.flatMap(page => [...textMarks(page.marks)])
-  const faces = registerFaces(
-    pdf,
-    pdfFonts.embedded([...texts, ...texts.map(text => ({ ...text, words: ' ' }))]),
-  )
+  const faces = registerFaces(pdf, pdfFonts.embedded(texts))
   const tags = structure(pdf)
   const destinations = new Map(document.pages.map((page, index) => [page.id, destinationName(index)]))
   document.pages.forEach((page, index) => {
