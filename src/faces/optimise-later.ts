@@ -13,3 +13,11 @@ export function optimiseLater(v8: string): string | undefined {
       return undefined
   }
 }
+
+/**
+ * The same for papers, later still: two threads press them, each with code of its own, and where there are two
+ * processors, what optimises is in their way.
+ */
+export function optimiseLaterStill(v8: string): string | undefined {
+  return Number.parseInt(v8, 10) === 11 ? '--interrupt-budget=2000000' : undefined
+}

@@ -1,8 +1,10 @@
 import { basename, join } from 'node:path'
+import { setFlagsFromString } from 'node:v8'
 import type { Compiled } from '../compile.ts'
 import type { Finding } from '../findings/index.ts'
 import type { Imprint, PaperFamily, StyleName } from '../sheets/index.ts'
 import type { PaperKind } from '../sheets/papers.ts'
+import { optimiseLaterStill } from './optimise-later.ts'
 import type { Press } from './press-paper.ts'
 import type { PressThread } from './press-thread.ts'
 import type { Progress } from './progress.ts'
@@ -28,6 +30,8 @@ export interface Presses {
  * thread would have started.
  */
 export async function openPresses(kinds: ReadonlySet<PaperKind>): Promise<Presses> {
+  const option = optimiseLaterStill(process.versions.v8)
+  if (option !== undefined) setFlagsFromString(option)
   const [{ openPress }, { pressThread }] = await Promise.all([
     import('./press-paper.ts'),
     import('./press-thread.ts'),
