@@ -37,7 +37,8 @@ export function frameMarks({ paper }: ChartLayout): Group {
       ],
     }
   }
-  return group({ role: 'Artifact' }, [box(paper.margin, weight.e), box(paper.margin + 1.6, weight.a)])
+  const [outer, inner, apart] = paper.frame
+  return group({ role: 'Artifact' }, [box(paper.margin, outer), box(paper.margin + apart, inner)])
 }
 
 /** Vessel and title to the left, the count of lines and places to the right, bow and the words of the sides between. */
