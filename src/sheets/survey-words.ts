@@ -14,3 +14,7 @@ export function surveyWords({ survey }: Line): string {
     .filter(Boolean)
     .join(', ')
 }
+
+/** 'conjectural, by a sailor’s letter'; empty of what is recorded. */
+export const conjectureWords = ({ conjectural, credited }: Line): string =>
+  conjectural ? ['conjectural', credited && `by ${credited}`].filter(Boolean).join(', ') : ''

@@ -19,7 +19,7 @@ stays
 sails
   jib, headsail on jib stay
     gear jib
-      halyard nicknamed "the Monkey" and "Old Tom", short "J hal", whipped "red", 3 hands, 16 mm manila
+      halyard nicknamed "the Monkey" and "Old Tom", short "J hal", whipped "red", 3 hands, 16 mm manila, conjectural by "a letter"
   outer jib, headsail on outer jib stay
     gear jib
 
@@ -97,6 +97,7 @@ hands             3
 rope              16 mm manila, whipped red
 rove              gun
 surveyed          worn, “chafed at the truck”, 14 October 2026 by the bosun, due 1 April 2027
+known             conjectural, by a letter
 address           jib.halyard
 `))
 

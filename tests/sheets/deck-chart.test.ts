@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { deckRails } from '../../src/sheets/deck-chart/deck-rails.ts'
 import { deckChart } from '../../src/sheets/deck-chart/index.ts'
 import { chartLayout } from '../../src/sheets/deck-chart/layout.ts'
 import { crossings, type Leader, leadersOf } from '../../src/sheets/deck-chart/leaders.ts'
@@ -162,4 +163,22 @@ describe('other rigs', () => {
     expect(findings.map(finding => finding.rule)).toContain('sheet/larger-paper')
     expect(texts(value).filter(({ type }) => type.size < 8)).toEqual([])
   })
+})
+
+test('a band stands round its mast, its first pin right forward and its middle at the mast', () => {
+  const { rig } = compiledText(`vessel Grey Plover
+  waterline 14.00 m, beam 4.20 m
+masts
+  main mast, stepped 6.00 m aft 1.20 m up
+    lower mast to 14.00 m up, 300 mm thick
+rails
+  mast band round main mast, 6 pins 2.20 m up, marked MB
+`).value
+  const layout = chartLayout(rig, 'A4', ruler)
+  const [band] = deckRails(rig, layout)
+  if (band?.plank.kind !== 'ring') throw new Error('no ring')
+  const mast = layout.onSheet(6, 0)
+  expect(Math.hypot(band.plank.at.x - mast.x, band.plank.at.y - mast.y)).toBeLessThan(0.01)
+  expect(band.pins[0]?.at.x).toBeCloseTo(mast.x)
+  expect(band.pins[0]?.at.y).toBeLessThan(mast.y)
 })

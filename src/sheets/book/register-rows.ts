@@ -2,7 +2,7 @@ import type { Line, Rig, Sail } from '../../rig/index.ts'
 import { deedWords } from '../deed-words.ts'
 import { easeWords } from '../ease-words.ts'
 import { areaFigure, speaksFeet } from '../measure-words.ts'
-import { surveyWords } from '../survey-words.ts'
+import { conjectureWords, surveyWords } from '../survey-words.ts'
 import { addressesOf, addressOf, type PinAddress } from './address.ts'
 import type { Book } from './book.ts'
 import { curled } from './order-names.ts'
@@ -138,6 +138,7 @@ const remarkOf = (line: Line): string =>
     line.whipped && `whipped ${line.whipped}`,
     surveyWords(line),
     line.lifted && `lifted: ${curled(line.lifted)}`,
+    conjectureWords(line),
   ]
     .filter(Boolean)
     .join(' · ')

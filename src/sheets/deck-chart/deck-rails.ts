@@ -78,9 +78,7 @@ function plankCorners(from: Point, to: Point, over: number): readonly Point[] {
 
 /** A band round a mast: its pins in a ring from forward round by starboard, wider than the mast where they need it. */
 function ringed(rail: Rail, rig: Rig, { onSheet, scale }: ChartLayout): readonly DeckRail[] {
-  const known = rail.places.find(place => place.at)?.at
-  const mast = mastWithin(rail, rig)?.foot
-  const centre = known ?? mast
+  const centre = middleOf(rail) ?? mastWithin(rail, rig)?.foot
   if (!centre || scale === undefined) return []
   const at = onSheet(centre.x, centre.y)
   const count = rail.places.length
@@ -95,4 +93,12 @@ function ringed(rail: Rail, rig: Rig, { onSheet, scale }: ChartLayout): readonly
   })
   const bounds = grown({ left: at.x, right: at.x, top: at.y, bottom: at.y }, radius + 0.8)
   return [{ rail, pins, plank: { kind: 'ring', at, radius }, numbered: undefined, bounds }]
+}
+
+/** The middle of a ring's places; undefined where they are not known. */
+function middleOf({ places }: Rail): { readonly x: number; readonly y: number } | undefined {
+  const known = places.flatMap(({ at }) => at ?? [])
+  if (known.length === 0) return undefined
+  const mean = (along: 'x' | 'y') => known.reduce((sum, at) => sum + at[along], 0) / known.length
+  return { x: mean('x'), y: mean('y') }
 }

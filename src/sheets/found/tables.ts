@@ -2,7 +2,7 @@ import { type Found, type LineName, namesOf } from '../../assist/index.ts'
 import type { Line, Place, Rig } from '../../rig/index.ts'
 import { addressInFull, placeAddress } from '../book/address.ts'
 import { speaksFeet } from '../measure-words.ts'
-import { surveyWords } from '../survey-words.ts'
+import { conjectureWords, surveyWords } from '../survey-words.ts'
 import { type Table, words } from '../table.ts'
 import { easedWith, haulWords, placesWords } from './about-line.ts'
 
@@ -35,6 +35,7 @@ function lineTable(pair: readonly Line[], by: LineName, rig: Rig): Table {
     ['rove', line.purchase.join(' and ')],
     ['worked by', rig.stationAt.get(line.station ?? '')?.label],
     ['surveyed', surveyWords(line)],
+    ['known', conjectureWords(line)],
     ['address', pair.map(({ address }) => address).join(', ')],
   ])
 }
