@@ -19,6 +19,7 @@ export function judgeTables(rows: Rows, { spars, sails, rails }: Tables): void {
   for (const row of rows.lines) if (row.text('acts_on') !== '') named(row, 'acts_on', worked, 'sail or spar')
   pinsOf(rows.lines, rails)
   sidesOf(rows.rails)
+  notTooMany(rows.rails)
   once(rows.spars, 'spar')
   once(rows.sails, 'sail')
   once(rows.rails, 'rail')
@@ -50,6 +51,19 @@ function pinsOf(rows: readonly Row[], rails: Tables['rails']): void {
     const pin = row.text('rail') === '' || row.text('pin') === '' ? undefined : row.number('pin')
     if (rail && pin !== undefined && !(Number.isInteger(pin) && pin >= 1 && pin <= rail.pins))
       row.amiss('table/no-pin', 'pin', `rail ${row.text('rail')} has ${rail.pins} pins, and no pin ${pin}.`)
+  }
+}
+
+/** More pins than this in all are no vessel's. */
+const mostPins = 5000
+
+function notTooMany(rows: readonly Row[]): void {
+  let sum = 0
+  for (const row of rows) {
+    const before = sum
+    sum += row.text('pins') === '' ? 0 : (row.number('pins') ?? 0)
+    if (before <= mostPins && sum > mostPins)
+      row.amiss('table/no-number', 'pins', `at most ${mostPins} pins in all are read, and this makes ${sum}.`)
   }
 }
 
