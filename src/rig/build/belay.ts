@@ -239,7 +239,11 @@ function railsNamed(
   const found = railsOfName(deck.rails, key)
   if (found.rails.length === 0) {
     const offers = deck.rails.map(rail => rail.name)
-    deck.say({ ...unknownName('rail', name, offers, explains(key)), rule: 'belay/no-such-rail' })
+    deck.say({
+      ...unknownName('rail', name, offers, explains(key)),
+      rule: 'belay/no-such-rail',
+      aboard: nowhere,
+    })
   }
   return found
 }
@@ -291,6 +295,7 @@ function noSuchPin(rail: Rail, pin: Count) {
   const from = rail.lie === 'athwart' ? 'numbered from port' : 'numbered from forward'
   const has = count === 1 ? 'has one place' : `has ${count} pins, ${from}`
   return finding('belay/no-such-pin', pin.span, `The ${rail.name} ${has}; there is no pin ${pinOf(pin)}.`, {
+    aboard: 'A hand sent there finds no such pin; the line is made fast wherever there is room.',
     remedy:
       rail.places.length === 1
         ? 'Say how many pins it has, as in "6 pins", or belay the line elsewhere.'
@@ -333,10 +338,16 @@ function leftOut({ hung }: Deck, name: Name, place = ''): Finding | undefined {
     const line = hanging && [...hanging.kit.left].find(left => isMeant(`${hanging.host.name} ${left}`))
     if (!line) continue
     const { host } = hanging
-    return finding('name/unknown', name.span, `The ${host.name} is said to be without ${line}.`, {
-      remedy: `Leave the pin free; or take "without ${line}" from the gear of the ${host.name}.`,
-      related: [{ at: host.span, message: `the ${host.name} is said here` }],
-    })
+    return finding(
+      'name/unknown',
+      name.span,
+      `The ${host.name} is said to be without ${line}, and here a pin is given to it.`,
+      {
+        aboard: 'The chart would show a line that is not rigged.',
+        remedy: `Leave the pin free; or take "without ${line}" from the gear of the ${host.name}.`,
+        related: [{ at: host.span, message: `the ${host.name} is said here` }],
+      },
+    )
   }
   return undefined
 }
@@ -358,7 +369,10 @@ function seat(
     else
       deck.strangers.push({
         name,
-        told: unknownName('line', name, deck.names.offers(rail?.name), nearestLines(deck, name, rail?.name)),
+        told: {
+          ...unknownName('line', name, deck.names.offers(rail?.name), nearestLines(deck, name, rail?.name)),
+          aboard: 'The pin is charted for no line of hers, and the one that is meant has no place.',
+        },
       })
     return
   }
@@ -407,6 +421,8 @@ interface Stranger {
   readonly name: Name
   readonly told: Finding
 }
+
+const nowhere = 'Nobody can be sent there, and what is said to sit on it has no place.'
 
 /** So many names are slips of the pen; of more, the sails whose lines they are were not written or not understood. */
 const slips = 3

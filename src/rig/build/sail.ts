@@ -47,8 +47,7 @@ export function buildSail(entry: Statement, around: Surroundings, say: Say): Sai
   const { name } = entry
   if (!name) return undefined
   const said = clause(entry, 'class')
-  const sail = ofKind(said?.name.words ?? '', entry, name, around, say)
-  if (sail) return sail
+  if (said && isKind(said.name.words)) return ofKind(said.name.words, entry, name, around, say)
   const run = said ? undefined : runIn(name)
   const bearers = (clause(entry, 'on')?.names ?? []).map(one => nameKey(one.words))
   const explains = run ? [] : [nameKey(name.words), ...bearers]
@@ -70,6 +69,11 @@ const kinds = [
   'studdingsail',
 ]
 
+/** A square sail's class may be said by itself: "course", "square course". */
+const classIn = (kind: string) => nameKey(kind).replace(/^square (?!sail$)/, '')
+const classes = new Set([...squareClasses, ...foreAndAftClasses, 'studdingsail'].map(nameKey))
+const isKind = (words: string) => classes.has(classIn(words))
+
 function ofKind(
   kind: string,
   entry: Statement,
@@ -77,7 +81,7 @@ function ofKind(
   around: Surroundings,
   say: Say,
 ): Sail | undefined {
-  const words = nameKey(kind).replace(/^square (?!sail$)/, '')
+  const words = classIn(kind)
   const square = squareClasses.find(one => one === words)
   if (square) return squareSail(entry, name, square, around, say)
   const foreAndAft = foreAndAftClasses.find(one => nameKey(one) === words)

@@ -1,5 +1,6 @@
 import { missingCorners } from '../../reckon/index.ts'
 import type { Sail } from '../../rig/index.ts'
+import { unreadPage } from '../../syntax/index.ts'
 import { listed, sentence } from '../naming.ts'
 import type { Rule } from '../rule.ts'
 
@@ -19,6 +20,8 @@ export const cornerMissing: Rule = {
           'Until all are known it stands on no sail plan, and neither its area nor her balance is reckoned.',
         remedy: `Say where its ${listed(missing)} ${missing.length > 1 ? 'are' : 'is'}, as in ${exampleOf(sail, missing)}.`,
         about: [sail.name],
+        // A corner may be counted from a spar that is not known.
+        follows: [sail.name, unreadPage],
       }
     }
   },
