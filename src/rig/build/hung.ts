@@ -61,8 +61,9 @@ export function hang(
     return undefined
   }
   const kit = altered(gear, first.block, 'hung', say)
-  const leaves = [...kit.leaves, ...leavesOf(first)]
-  return { host, kit: { ...kit, leaves }, things: thingsOf(host, around) }
+  const leaves = leavesOf(first)
+  const whole = leaves.length > 0 ? { ...kit, leaves: [...kit.leaves, ...leaves] } : kit
+  return { host, kit: whole, things: thingsOf(host, around) }
 }
 
 /** All lines of a hanging: two for each pair, port first. */

@@ -23,11 +23,16 @@ export function judgeKits(
     told.add(place)
     tell()
   }
+  // A gear that nothing is said of is the same kit on every sail.
+  const judged = new Set<Kit>()
   for (const hanging of hangings) {
-    if (hanging.kit.lines.size === 0) continue
-    for (const name of strangersInOrders(hanging)) tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
-    for (const name of strangersInAnswers(hanging.kit))
-      tellOnce(name, () => say(notOfTheGear(hanging.kit, name)))
+    const { kit } = hanging
+    if (kit.lines.size === 0) continue
+    if (!judged.has(kit)) {
+      const strangers = [...strangersInOrders(hanging), ...strangersInAnswers(kit)]
+      for (const name of strangers) tellOnce(name, () => say(notOfTheGear(kit, name)))
+    }
+    judged.add(kit)
     const ground = groundOf(asIfHung(hanging), 1, around)
     for (const place of placesOf(hanging.kit)) {
       const name = place.from ?? place.abreast

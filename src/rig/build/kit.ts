@@ -94,6 +94,7 @@ type Draft = {
 
 /** The kit as altered by what is said under it, in the order said. */
 export function altered(kit: Kit, statements: readonly Statement[], strictness: Strictness, say: Say): Kit {
+  if (statements.length === 0) return kit
   const draft: Draft = {
     ...kit,
     blocks: new Map(kit.blocks),

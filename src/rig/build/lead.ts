@@ -1,5 +1,5 @@
 import { type Figure, unknown } from '../../measure/index.ts'
-import { nameKey, type Place } from '../../syntax/index.ts'
+import { type Name, nameKey, type Place } from '../../syntax/index.ts'
 import type { LeadPoint } from '../line.ts'
 import type { BelayingPoint } from '../rail.ts'
 import type { Hung } from './hung.ts'
@@ -83,6 +83,6 @@ function outwardOf({ side }: Hung, belay: BelayingPoint | undefined): -1 | 0 | 1
 
 /** Whether a place is found at all, known or not: to tell a misspelt block from one that is to be given. */
 export function isPlaceKnown(place: Place, ground: Ground): boolean {
-  const names = [place.from, place.abreast].filter(name => name !== undefined)
-  return names.every(name => ground.thing(nameKey(name.words)) !== undefined)
+  const isKnown = (name: Name | undefined) => !name || ground.thing(nameKey(name.words)) !== undefined
+  return isKnown(place.from) && isKnown(place.abreast)
 }

@@ -19,9 +19,8 @@ export function buildStation(
   const lines: string[] = []
   for (const name of works) {
     const key = nameKey(name.words)
-    const named = rails.filter(
-      rail => rail.name === key || rail.code.toLowerCase() === key.replaceAll(' ', '-'),
-    )
+    const code = key.replaceAll(' ', '-')
+    const named = rails.filter(rail => rail.name === key || rail.code.toLowerCase() === code)
     const found = named.length > 0 ? [] : names.findAll(name)
     codes.push(...named.map(rail => rail.code))
     lines.push(...found)
