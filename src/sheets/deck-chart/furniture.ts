@@ -1,6 +1,7 @@
 import { fromMemoryMark, type LineFunction, type Rig } from '../../rig/index.ts'
 import { digestMark } from '../digest-mark.ts'
 import {
+  functionAnswer,
   functionInk,
   functionLetter,
   functionMark,
@@ -132,11 +133,17 @@ const heading = (
     kind: 'line',
     points: [
       { x: at.x, y: at.y + 1.3 },
-      { x: at.x + width, y: at.y + 1.3 },
+      { x: at.x + Math.max(width, ruler(words, chartType.keyHead)), y: at.y + 1.3 },
     ],
     pen: { ink: ink.ink, width: weight.b },
   },
 ]
+
+const answers = [
+  ['more', 'Solid: more sail.'],
+  ['less', 'Open or barred: less sail.'],
+  ['neither', 'Black: neither.'],
+] as const
 
 /** What the marks mean: only those that stand on this sheet. */
 export function keyOfMarks(rig: Rig, { left, footTop }: ChartLayout, { ruler }: Setting): Group {
@@ -158,7 +165,9 @@ export function keyOfMarks(rig: Rig, { left, footTop }: ChartLayout, { ruler }: 
   const after = footTop + 9 + shown.length * 4.5 + 1
   const isForeign = rig.lines.some(({ label }) => label.endsWith(fromMemoryMark))
   const notes = [
-    ...['Solid: more sail.', 'Open or barred: less sail.', 'Black: neither.'],
+    ...answers
+      .filter(([answer]) => shown.some(deed => functionAnswer[deed] === answer))
+      .map(([, told]) => told),
     ...(isForeign ? [`${fromMemoryMark} word from memory`] : []),
   ]
   const legend = after + notes.length * 3.8 + 0.4
