@@ -161,10 +161,12 @@ function apart(labels: readonly Label[]): readonly Label[] {
   return kept
 }
 
-// Amidships a name stands beside its rails where there is clear deck, before them or abaft; else nowhere.
+// Amidships a name stands by its rails where there is clear deck, before or abaft, or to either side; else nowhere.
 function insideLabels({ rig }: Book, inside: readonly Rail[], at: Place, ruler: Ruler): readonly Mark[] {
   const face = type.noteStrong
+  const plan = hullPlan(rig)
   const taken: Rect[] = [
+    ...[plan?.stem, plan?.taffrail].map(x => x !== undefined && boundsOf([at(x, 0), at(x, 0)])),
     ...rig.deck
       .filter(thing => thing.kind !== 'raised deck')
       .map(({ x0, x1, y0, y1 }) => boundsOf([at(x0, y0), at(x1, y1)])),
@@ -174,7 +176,7 @@ function insideLabels({ rig }: Book, inside: readonly Rail[], at: Place, ruler: 
         ? grown(boundsOf([at(foot.x, foot.y)]) as Rect, 1)
         : undefined,
     ),
-  ].filter(box => box !== undefined)
+  ].filter(box => !!box)
   const marks: Mark[] = []
   for (const mark of [...new Set(inside.map(rail => rail.mark))]) {
     const places = inside
@@ -184,17 +186,23 @@ function insideLabels({ rig }: Book, inside: readonly Rail[], at: Place, ruler: 
     if (!around) continue
     const width = ruler(mark, face)
     const y = (around.top + around.bottom) / 2 + 1.1
-    const tries = [around.right + 1.6, around.left - 1.6 - width]
-    const boxOf = (x: number): Rect => ({
+    const middle = (around.left + around.right - width) / 2
+    const tries: readonly Point[] = [
+      { x: around.right + 1.6, y },
+      { x: around.left - 1.6 - width, y },
+      { x: middle, y: around.top - 1.8 },
+      { x: middle, y: around.bottom + 4 },
+    ]
+    const boxOf = ({ x, y }: Point): Rect => ({
       left: x - 0.5,
       right: x + width + 0.5,
       top: y - 2.9,
       bottom: y + 0.8,
     })
-    const x = tries.find(left => !taken.some(box => rectsMeet(box, boxOf(left))))
-    if (x === undefined) continue
-    taken.push(boxOf(x))
-    marks.push(lettered(ruler, { x, y }, mark, face, black))
+    const free = tries.find(place => !taken.some(box => rectsMeet(box, boxOf(place))))
+    if (!free) continue
+    taken.push(boxOf(free))
+    marks.push(lettered(ruler, free, mark, face, black))
   }
   return marks
 }
