@@ -35,6 +35,7 @@ import { halyardsOneSide } from './mast/halyards-one-side.ts'
 import { orderDiffers } from './mast/order-differs.ts'
 import { topsailAndTopgallantOneSide } from './mast/topsail-and-topgallant-one-side.ts'
 import { upperBeforeLower } from './mast/upper-before-lower.ts'
+import { ofNothing } from './measure/of-nothing.ts'
 import { printedAlike } from './name/printed-alike.ts'
 import { aloftWhileWorked } from './order/aloft-while-worked.ts'
 import { counterpartUnmanned } from './order/counterpart-unmanned.ts'
@@ -139,6 +140,7 @@ export const rules: readonly Rule[] = [
   leadWhileSetting,
   ropeTooThin,
   materialUnknown,
+  ofNothing,
   sparMaterialUnknown,
   canvasUnknown,
   ropeTooWeak,

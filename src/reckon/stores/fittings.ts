@@ -21,18 +21,22 @@ export interface Pins {
   readonly rails: readonly string[]
 }
 
-/** A pin is up to twice as thick and about sixteen times as long as the thickest rope on its rail: common practice, no source. */
-const pinToRope = { diameter: 2, length: 16 }
+/** A pin is one and a half to twice as thick and fourteen to eighteen times as long as its rope: common practice, no source. */
+const pinToRope = { diameter: 1.5, length: 14 }
 
-/** The pins of all rails that have pins. */
+/** The pins of all rails that have pins, by the thickest rope on the rail or on its mirror: pins of one rail are changed about. */
 export function pinsOf(rig: Rig): readonly Pins[] {
   const found = new Map<number, { rope: number; count: number; rails: string[] }>()
-  for (const rail of rig.rails) {
-    if (/cleat|kevel|cavil|bitts|bollard/.test(rail.kind)) continue
-    const ropes = rail.places.flatMap(place =>
+  const thickest = new Map<string, number>()
+  for (const { name, places } of rig.rails) {
+    const ropes = places.flatMap(place =>
       place.lines.map(address => rig.lineAt.get(address)?.rope?.diameter ?? 0),
     )
-    const rope = Math.max(0, ...ropes)
+    thickest.set(name, Math.max(thickest.get(name) ?? 0, ...ropes))
+  }
+  for (const rail of rig.rails) {
+    if (/cleat|kevel|cavil|bitts|bollard/.test(rail.kind)) continue
+    const rope = thickest.get(rail.name) ?? 0
     if (rope === 0) continue
     const pins = found.get(rope) ?? { rope, count: 0, rails: [] }
     pins.count += rail.places.length

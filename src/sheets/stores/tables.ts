@@ -138,7 +138,9 @@ function pinsTable({ pins }: Stores, units: TableUnits): Table {
       cell(known(length), units.rope),
       cell(known(count), whole),
     ]),
-    notes: ['By the thickest rope on the rail: common practice, no source.'],
+    notes: [
+      'One and a half times as thick and fourteen times as long as the thickest rope on the rail or its mirror: common practice, no source.',
+    ],
   }
 }
 

@@ -56,12 +56,15 @@ const boomTooLong: Plant = book =>
     return text ? [anywhere('boom/meets-next-mast', text)] : []
   })
 
+/** The end of a line that has no remark behind it. */
+const unremarked = /(?<=^[^#]*[^# ])$/
+
 /** What is said of every spar that fits, at the end of its line. */
 const saidOfSpar =
   (rule: string, words: string, fits: (spar: Spar, book: Notebook) => boolean): Plant =>
   book =>
     sparsIn(book).flatMap(({ thing, entry }) => {
-      const text = fits(thing, book) ? edited(book, entry, /$/, words) : undefined
+      const text = fits(thing, book) ? edited(book, entry, unremarked, words) : undefined
       return text ? [at(entry, rule, text)] : []
     })
 
@@ -72,7 +75,7 @@ const stoppedByBackstays = (spar: Spar, { rig }: Notebook): boolean => {
 
 const canvasOf = (rule: string, words: string): Plant =>
   perSail((book, { entry }) => {
-    const text = edited(book, entry, /(?<! )$/, words)
+    const text = edited(book, entry, unremarked, words)
     return text ? at(entry, rule, text) : undefined
   })
 
@@ -105,6 +108,8 @@ export const figures: Plants = {
     ', braces to 24 deg',
     stoppedByBackstays,
   ),
+  'a spar without thickness': saidOfSpar('measure/of-nothing', ', 0 mm thick', () => true),
+  'a rope without thickness': said('measure/of-nothing', 'halyard 0 mm manila', withHalyard),
   'a spar of moonbeams': saidOfSpar('spar/material-unknown', ', moonbeam', () => true),
   'canvas of no list': canvasOf('sail/canvas-unknown', ', number 3 moonbeam'),
   'a line condemned': surveyed('line/condemned', 'condemned, "rotten"'),
