@@ -24,8 +24,10 @@ const ofOneThing = [
   'line/rope-too-thin',
   'line/rope-too-weak',
   'line/survey-overdue',
+  'measure/of-nothing',
   'pair/one-missing',
   'pair/wrong-side',
+  'sail/canvas-unknown',
   'sail/corner-missing',
   'sail/edges-crossed',
   'sail/foot-above-head',
@@ -36,6 +38,7 @@ const ofOneThing = [
   'sail/nothing-gets-it-in',
   'sail/nothing-sets-it',
   'sail/sheet-one-side',
+  'spar/material-unknown',
   'yard/no-halyard',
 ]
 

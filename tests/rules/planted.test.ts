@@ -4,7 +4,6 @@ import { lineColumn, lineStarts } from '../../src/text/index.ts'
 import { compiledText } from '../support/compiled.ts'
 import { type Notebook, notebooks, type Planted } from './notebook.ts'
 import { plants } from './plants/index.ts'
-import { chapters } from './rows.ts'
 import { seeded, someOf } from './seeded.ts'
 
 const seed = 1847
@@ -66,14 +65,12 @@ describe.each(cases)('$kind', ({ kind, fields }) => {
   })
 })
 
-it('every rule on the page of all that is checked is planted', () => {
+it('every rule is planted', () => {
   const sown = new Set(
     cases.flatMap(({ fields }) => fields.flatMap(({ chosen }) => chosen.flatMap(one => one.rules))),
   )
-  const judged = new Set(chapters.flatMap(chapter => chapter.rows).flatMap(({ by }) => by))
-  const slugs = rules.map(({ slug }) => slug).filter(slug => judged.has(slug))
-  expect(slugs.length).toBeGreaterThan(50)
-  expect(slugs.filter(slug => !sown.has(slug))).toEqual([])
+  expect(rules.length).toBeGreaterThan(50)
+  expect(rules.map(({ slug }) => slug).filter(slug => !sown.has(slug))).toEqual([])
 })
 
 afterAll(() => {

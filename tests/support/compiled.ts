@@ -1,17 +1,33 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { compile } from '../../src/compile.ts'
-import type { Files } from '../../src/syntax/index.ts'
+import { type Files, parse, type Reading } from '../../src/syntax/index.ts'
 
 const rigs = new URL('../../rigs/', import.meta.url)
+
+/** The texts of the standard gear, each parsed once: as a build keeps them. */
+const gear = new Map<string, Reading>()
 
 /** The files of the example rigs: beside a vessel lies `rigs/`, and the standard gear in `rigs/gear/`. */
 export const exampleFiles: Files = {
   read: ({ shelf, path }) => {
-    const file = new URL(shelf === 'standard gear' ? `gear/${path}` : path, rigs)
-    if (!existsSync(file)) return { kind: 'missing' }
-    const name = shelf === 'standard gear' ? `standard gear/${path}` : path
-    return { kind: 'text', source: { name, text: readFileSync(file, 'utf8') }, findings: [] }
+    if (shelf !== 'standard gear') return readingOf(new URL(path, rigs), path)
+    const reading =
+      gear.get(path) ?? parsed(readingOf(new URL(`gear/${path}`, rigs), `standard gear/${path}`))
+    gear.set(path, reading)
+    return reading
   },
+}
+
+function readingOf(file: URL, name: string): Reading {
+  if (!existsSync(file)) return { kind: 'missing' }
+  return { kind: 'text', source: { name, text: readFileSync(file, 'utf8') }, findings: [] }
+}
+
+/** A tree goes along only where nothing is found in its text. */
+function parsed(reading: Reading): Reading {
+  if (reading.kind !== 'text') return reading
+  const { value, findings } = parse(reading.source)
+  return findings.length > 0 ? reading : { ...reading, tree: value }
 }
 
 /** A text compiled as if it lay beside the example rigs. */

@@ -18,7 +18,12 @@ export const bracedTooSharp: Rule = {
       const said = yard.bracesTo
       const limit = braceLimit(yard, rig)
       if (limit.known && said < limit.value.angle - slack)
-        yield draft(yard, `and the ${limit.value.stoppedBy} stop it at ${shown(limit.value.angle)}`)
+        yield {
+          ...draft(yard, `and the ${limit.value.stoppedBy} stop it at ${shown(limit.value.angle)}`),
+          related: rig.standing
+            .filter(({ name }) => name === limit.value.stoppedBy)
+            .map(({ name, span }) => ({ at: span, message: `the ${name} are said here` })),
+        }
       else if (said < sharpestEver)
         yield draft(yard, `sharper than any yard goes, ${shown(sharpestEver)} from fore and aft`)
       else if (said > Math.PI / 2) yield draft(yard, 'which is beyond square')
