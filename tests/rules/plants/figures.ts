@@ -89,14 +89,16 @@ const oneHandAboard: Plant = book => {
 const surveyed =
   (rule: string, judgement: string): Plant =>
   ({ lines, rig }) =>
-    rig.lines.map(line =>
-      anywhere(
-        rule,
-        [...lines, '', 'survey 14 October 2026, by "the bosun"', `  ${line.words}, ${judgement}`, ''].join(
-          '\n',
+    rig.lines
+      .filter(({ lifted }) => lifted === undefined)
+      .map(line =>
+        anywhere(
+          rule,
+          [...lines, '', 'survey 14 October 2026, by "the bosun"', `  ${line.words}, ${judgement}`, ''].join(
+            '\n',
+          ),
         ),
-      ),
-    )
+      )
 
 /** Faults that only figures show, or a survey. */
 export const figures: Plants = {

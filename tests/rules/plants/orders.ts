@@ -80,7 +80,9 @@ function answeringIn({ rig }: Notebook): ReadonlyMap<string, ReadonlySet<string>
 const hoisting =
   (...names: readonly string[]) =>
   (sail: Sail, book: Notebook) =>
-    square()(sail) && has(book, sail, 'halyard', ...names)
+    square()(sail) &&
+    has(book, sail, 'halyard', ...names) &&
+    !book.rig.lines.some(({ host, lifted }) => host?.name === sail.name && lifted !== undefined)
 
 /** Faults of the orders, and of the hands for them. */
 export const orders: Plants = {
