@@ -19,6 +19,8 @@ export interface StripLine {
   readonly nameInBand: string
   /** By itself: 'Royal halyard'. */
   readonly nameAlone: string
+  /** Where the ship or a glossary gives one: 'Royal hal.'. */
+  readonly nameInShort: string | undefined
   /** 'clew up to the yard'. */
   readonly does: string
   /** Kinds to be eased with it; empty where there is nothing to ease. */
@@ -53,6 +55,7 @@ function stripLine(line: Line, rail: Rail, rig: Rig): StripLine {
     deed: line.function,
     nameInBand: atPin(line.labelOnSail, line),
     nameAlone: nameOnRail(line, rail, rig),
+    nameInShort: line.short && atPin(line.short, line),
     does: haulBrings(line, rig) || deedWords(line),
     ease: easeWords(line, rig),
     easeInShort: easeWordsInShort(line, rig),

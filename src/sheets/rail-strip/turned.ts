@@ -55,8 +55,10 @@ function wordingsOf(line: StripLine, name: string, pitch: number, type: StripTyp
   const several = set(name, type.nameInLines)
   const isLong = ruler(name, type.name) > longestOneLine * (type.name.size / 18)
   const isShorter = widthOf(several.lines, several.type, ruler) < ruler(name, type.name)
+  const full: readonly [Cell, ...Cell[]] = !isShorter ? [oneLine] : isLong ? [several] : [oneLine, several]
+  const inShort = name === line.nameAlone ? line.nameInShort : undefined
   return {
-    name: !isShorter ? [oneLine] : isLong ? [several] : [oneLine, several],
+    name: inShort ? [...full, set(inShort, type.nameInLines)] : full,
     does: [set(line.does, type.body), set(line.does.replaceAll(' the ', ' '), type.body)],
     ease: easeWordings(line, pitch, type, ruler),
   }
