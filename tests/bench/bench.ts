@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { optimiseLater } from '../../src/faces/optimise-later.ts'
 import { textMarks } from '../../src/press/text-marks.ts'
 import { paperMakers } from '../../src/sheets/papers.ts'
-import { compiledRig, exampleFiles, exampleText } from '../support/compiled.ts'
+import { compiledRig } from '../support/compiled.ts'
 import { fleet } from '../support/fleet.ts'
 import { installedFonts } from '../support/fonts.ts'
 import { bundleStages, stagesOf } from './bundled.ts'
@@ -21,7 +21,7 @@ const say = (...cells: readonly string[]) => process.stdout.write(`| ${cells.joi
 if (!existsSync(cli)) throw new Error('dist/cli.cjs is missing: run "npm run build" first.')
 
 const bundle = await bundleStages()
-const { buildRig, compile, foulsOf, gather, reckon, reckoningRecord } = stagesOf(bundle)
+const { compile, foulsOf, reckon, reckoningRecord } = stagesOf(bundle)
 
 say('what', 'figure', 'wanted')
 say('---', '---', '---')
@@ -68,32 +68,18 @@ function coldParts(): ColdParts {
   return JSON.parse(stdout) as ColdParts
 }
 
-/** Lines a second of processor time, once the process is warm. */
+/** Lines a second of processor time, once the process is warm: a process that does nothing else. */
 function warm(): void {
-  const source = { name: 'barque-harrow-tansy.rig', text: exampleText('barque-harrow-tansy') }
-  const gathered = gather(exampleFiles, source).value
-  const lines = gathered.sources.reduce((sum, { text }) => sum + text.split('\n').length, 0)
-  const pace = (work: () => unknown) => {
-    for (let i = 0; i < 15; i++) work()
-    return lines / (median(Array.from({ length: 21 }, () => worked(work))) / 1000)
-  }
-  const shown = (linesPerSecond: number) => `${Math.round(linesPerSecond / 1000)},000 lines/s`
-  say(
-    `parsing the barque and her gear, ${lines} lines, warm`,
-    shown(pace(() => gather(exampleFiles, source))),
-    '',
-  )
-  const both = () => {
-    const { pages, sources } = gather(exampleFiles, source).value
-    return buildRig(pages, sources)
-  }
-  say('parsing and building her, warm', shown(pace(both)), '60,000 lines/s')
-  say(
-    'compiling her whole, with orders and rules, warm',
-    shown(pace(() => compile(exampleFiles, source))),
-    '',
-  )
+  const script = join(import.meta.dirname, 'warm.mjs')
+  const { stdout } = spawnSync(process.execPath, [script, bundle, barque], { encoding: 'utf8' })
+  const { lines, parsing, building, compiling }: WarmPaces = JSON.parse(stdout)
+  const pace = (linesPerSecond: number) => `${Math.round(linesPerSecond / 1000)},000 lines/s`
+  say(`parsing the barque and her gear, ${lines} lines, warm`, pace(parsing), '')
+  say('parsing and building her, warm', pace(building), '60,000 lines/s')
+  say('compiling her whole, with orders and rules, warm', pace(compiling), '')
 }
+
+type WarmPaces = Readonly<Record<'lines' | 'parsing' | 'building' | 'compiling', number>>
 
 /** What all papers cost, beside pdfkit alone with as many documents, pages and texts, the two in turn. */
 async function wholeProcess(): Promise<void> {

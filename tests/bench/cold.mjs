@@ -2,19 +2,12 @@
 // making the parser, the first compile, and a second one. Run in a process of its own: the first run keeps.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { dirname, join } from 'node:path'
 import { Script } from 'node:vm'
+import { rigIn } from './files-beside.mjs'
 
 const [bundle, rig] = process.argv.slice(2)
 const kept = `${bundle}.v8`
-const gear = join(dirname(rig), 'gear')
-const files = {
-  read: ({ shelf, path }) => {
-    const text = readFileSync(join(shelf === 'standard gear' ? gear : dirname(rig), path), 'utf8')
-    return { kind: 'text', source: { name: `${shelf}/${path}`, text }, findings: [] }
-  },
-}
-const source = { name: rig, text: readFileSync(rig, 'utf8') }
+const { files, source } = rigIn(rig)
 const times = [performance.now()]
 const script = new Script(`(function (module, require) {${readFileSync(bundle, 'utf8')}\n})`, {
   filename: bundle,

@@ -1,6 +1,6 @@
 import type { Files } from '../../src/syntax/index.ts'
 import type { Source } from '../../src/text/index.ts'
-import { exampleFiles } from '../support/compiled.ts'
+import { writtenFiles } from '../support/compiled.ts'
 
 /** So many blocks stand in one text; more are brought in, since a text may have no more than 4 MB. */
 const blocksInOne = 3_000
@@ -23,7 +23,7 @@ export function longRig(lines: number): {
     files: {
       read: place => {
         const part = place.shelf === 'vessel' ? brought.get(place.path) : undefined
-        if (part === undefined) return exampleFiles.read(place)
+        if (part === undefined) return writtenFiles.read(place)
         return { kind: 'text', source: { name: place.path, text: part }, findings: [] }
       },
     },

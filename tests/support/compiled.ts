@@ -4,16 +4,23 @@ import { type Files, parse, type Reading } from '../../src/syntax/index.ts'
 
 const rigs = new URL('../../rigs/', import.meta.url)
 
+/** The files of the example rigs as they are written: beside a vessel lies `rigs/`, and the standard gear in `rigs/gear/`. */
+export const writtenFiles: Files = {
+  read: ({ shelf, path }) =>
+    shelf === 'standard gear'
+      ? readingOf(new URL(`gear/${path}`, rigs), `standard gear/${path}`)
+      : readingOf(new URL(path, rigs), path),
+}
+
 /** The texts of the standard gear, each parsed once: as a build keeps them. */
 const gear = new Map<string, Reading>()
 
-/** The files of the example rigs: beside a vessel lies `rigs/`, and the standard gear in `rigs/gear/`. */
+/** The same, with the trees of the standard gear. */
 export const exampleFiles: Files = {
-  read: ({ shelf, path }) => {
-    if (shelf !== 'standard gear') return readingOf(new URL(path, rigs), path)
-    const reading =
-      gear.get(path) ?? parsed(readingOf(new URL(`gear/${path}`, rigs), `standard gear/${path}`))
-    gear.set(path, reading)
+  read: wanted => {
+    if (wanted.shelf !== 'standard gear') return writtenFiles.read(wanted)
+    const reading = gear.get(wanted.path) ?? parsed(writtenFiles.read(wanted))
+    gear.set(wanted.path, reading)
     return reading
   },
 }
