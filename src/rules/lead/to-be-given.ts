@@ -24,7 +24,7 @@ export const toBeGiven: Rule = {
         at: hostSpan(rig, first) ?? first.span,
         message: `${sentence(host)} leaves the place of its ${listed(places)} to be given: its ${listed(leads)} ${leads.length > 1 ? 'are' : 'is'} neither drawn nor measured further than that.`,
         aboard: 'Rope is ordered by these lengths, and what the leads cross or chafe goes unseen.',
-        remedy: `Say under its gear where ${places.length > 1 ? 'each' : 'it'} is, as in "${places[0]} at 0.30 m aft 0.90 m out 6.70 m up".`,
+        remedy: `Say under its gear where ${places.length > 1 ? 'each' : 'it'} is: "${places[0]} at", and how far aft, how far out where it is on one side, and how far up.`,
         about: [host, ...lines.flatMap(aboutLine)],
       }
     }
