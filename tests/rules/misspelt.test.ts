@@ -59,3 +59,14 @@ describe.each(rigs)('in the %s a rail misspelt', rig => {
 })
 
 const isPageWord = (word: string) => (pageWords as readonly string[]).includes(word)
+
+test('what no vessel says is answered by all that one may say of her', () => {
+  const { findings } = compiledText('vessel Mole\n  length 11.80 m, draugth 2.10 m\n')
+  expect(findings.map(({ message, remedy }) => [message, remedy])).toEqual([
+    [
+      'There is no fact of a vessel "length".',
+      expect.stringMatching(/^Of a vessel one says: waterline, .*\bbeam, draught, .*\blateral centre, .*\.$/),
+    ],
+    ['There is no fact of a vessel "draugth".', 'Did you mean "draught"?'],
+  ])
+})

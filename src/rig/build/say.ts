@@ -26,13 +26,14 @@ export function finding(rule: Slug, at: Span, message: string, told: Told = {}):
   return { rule, severity, at, message, related, ...rest }
 }
 
-/** "There is no rail "fore prot". Did you mean "fore port"?" */
+/** "There is no rail "fore prot". Did you mean "fore port"?" Where no name is near, the remedy is `otherwise`. */
 export function unknownName(
   what: string,
   written: Written,
   candidates: Iterable<string>,
   explains: readonly string[] = [],
   joint: 'and' | 'then' = 'and',
+  otherwise = `Declare the ${what}, or mend the name.`,
 ): Finding {
   const names = [...candidates]
   const parts = namesIn(written.words, names)
@@ -40,10 +41,7 @@ export function unknownName(
   const near = nearest(written.words, names)
   const meant = isBare(written) ? surelyMeant(written.words, near) : undefined
   return finding('name/unknown', written.span, `There is no ${what} "${written.words}".`, {
-    remedy:
-      near.length > 0
-        ? `Did you mean ${near.map(name => `"${name}"`).join(', ')}?`
-        : `Declare the ${what}, or mend the name.`,
+    remedy: near.length > 0 ? `Did you mean ${near.map(name => `"${name}"`).join(', ')}?` : otherwise,
     ...(meant === undefined ? {} : { fix: respelt(written.span, meant) }),
     explains,
   })

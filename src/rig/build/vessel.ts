@@ -131,7 +131,9 @@ function learnOther(vessel: Draft, fact: Statement, key: string, say: Say): void
     vessel.rig = fact.name.words
     return
   }
-  say(unknownName('fact of a vessel', fact.name, [...Object.keys(lengths), ...otherFacts, 'main deck']))
+  const facts = [...Object.keys(lengths), ...otherFacts, 'main deck']
+  const otherwise = `Of a vessel one says: ${facts.join(', ')}.`
+  say(unknownName('fact of a vessel', fact.name, facts, [], 'and', otherwise))
 }
 
 function revisionOf(fact: Statement): Revision | undefined {
