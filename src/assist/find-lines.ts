@@ -45,13 +45,14 @@ export const nearNames = (rig: Rig, words: string): readonly string[] =>
     rig.lines.flatMap(line => [line.words, ...line.nicknames]),
   )
 
-/** Without case, accents, hyphens and the like: 'Klüver-Niederholer' and 'kluver niederholer' are one. */
+/** Without case, accents, hyphens and the like, a number apart: 'Klüver-Niederholer' is 'kluver niederholer', 'FR4' 'fr 4'. */
 const fold = (words: string): string =>
   nameKey(words)
     .normalize('NFD')
     .replaceAll('ß', 'ss')
     .replace(/\p{M}/gu, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .replace(/(?<=\p{L})(?=\p{N})/gu, ' ')
     .trim()
 
 const folded = (names: readonly LineName[]) => names.map(name => ({ name, folded: fold(name.words) }))
@@ -66,10 +67,14 @@ function askedFor(words: string): { readonly asked: string; readonly side: strin
 /** How a name may be met, the surest first. */
 const ways: readonly ((asked: string, name: string) => boolean)[] = [
   (asked, name) => withoutSide(name) === asked,
+  (asked, name) => closedUp(name) === closedUp(asked),
   (asked, name) => eachWord(asked, name, (word, other) => word === other),
   (asked, name) => eachWord(asked, name, begins),
   (asked, name) => eachWord(asked, name, (word, other) => begins(word, other) || isNear(word, other)),
 ]
+
+/** As pins are printed: 'FR-P 4' and 'FRP4' are one. */
+const closedUp = (words: string) => words.replaceAll(' ', '')
 
 const withoutSide = (name: string) => name.replace(/ (?:port|starboard)\b/, '')
 

@@ -34,8 +34,8 @@ export function namesOf(line: Line, rig: Rig): readonly LineName[] {
   ]
 }
 
-/** What a belaying place is called: 'FR-P pin 4', 'fore rail port pin 4'. */
+/** What a belaying place is called: 'FR-P pin 4', 'FR-P 4', 'fore rail port pin 4'. */
 export const placeNames = ({ code, name, label }: Rail, { pin, side }: Place): readonly string[] => {
   const number = side === 'centre' ? `pin ${pin}` : `${side} pin ${pin}`
-  return [`${code} pin ${pin}`, `${name} ${number}`, `${label} ${number}`]
+  return [`${code} pin ${pin}`, `${code} ${pin}`, `${name} ${number}`, `${label} ${number}`]
 }

@@ -54,6 +54,9 @@ describe('a line is found', () => {
     ['the beginnings of its words, and its side', 'ji hal port'],
     ['a nickname misspelt', 'monky'],
     ['its pin, by the rail’s letters', 'FR-P 4a'],
+    ['its pin, as it is printed', 'FR-P4a'],
+    ['its pin, closed up', 'FRP4a'],
+    ['its pin, closed up but for the number', 'FRP 4a'],
     ['its pin, by the rail’s name', 'fore rail port pin 4a'],
   ])('by %s: %s', (_, words) => expect(addresses(words)).toEqual(['jib.halyard']))
 
@@ -67,7 +70,8 @@ describe('a line is found', () => {
     expect(addresses('outer jib sheet starboard')).toEqual(['outer-jib.sheet.starboard']))
 
   it('on both sides of a pin, and never by half a number', () => {
-    expect(addresses('FR 4a')).toEqual(['jib.halyard', 'outer-jib.halyard'])
+    for (const pin of ['FR 4a', 'FR4a'])
+      expect(addresses(pin), pin).toEqual(['jib.halyard', 'outer-jib.halyard'])
     expect(addresses('FR 1')).toEqual(['jib.sheet.port', 'jib.sheet.starboard'])
   })
 })
