@@ -70,3 +70,14 @@ test('what no vessel says is answered by all that one may say of her', () => {
     ['There is no fact of a vessel "draugth".', 'Did you mean "draught"?'],
   ])
 })
+
+test.each([
+  ['bowsprit', '  bowsprit, from 1.50 m aft 4.80 m up to 9.50 m forward 8.60 m up, 420 mm thick'],
+  ['boom', '  main boom, 300 mm thick'],
+  ['gaff', '  main mast\n    main gaff'],
+  ['yard', '  main mast\n    main yard, 11.00 m long'],
+])('a %s among the masts is sent to the spars, once', (spar, entry) => {
+  const { findings } = compiledText(`vessel Mole\n\nmasts\n${entry}\n`)
+  const misplaced = findings.filter(({ rule }) => rule === 'syntax/clause-misplaced')
+  expect(misplaced.map(({ remedy }) => remedy)).toEqual([`A ${spar} is a spar: set it under "spars".`])
+})

@@ -1,4 +1,4 @@
-import type { Clause, Page, PageKind, Statement, StatementKind } from '../../syntax/index.ts'
+import type { Clause, Name, Page, PageKind, Statement, StatementKind } from '../../syntax/index.ts'
 import { nearest } from '../../text/index.ts'
 import { reasonsMissing } from './leave.ts'
 import { capitalised, finding, type Say } from './say.ts'
@@ -210,6 +210,13 @@ function judgeStatements(statements: readonly Statement[], say: Say): void {
 function judgeStatement(statement: Statement, say: Say): void {
   const { kind, name, span, clauses } = statement
   reasonsMissing(statement).forEach(say)
+  const sparWord = kind === 'mast' || kind === 'section' ? name && sparWordOf(name) : undefined
+  if (name && sparWord) {
+    const message = `"${name.words}" is set in under "masts".`
+    const remedy = `A ${sparWord} is a spar: set it under "spars".`
+    say(finding('syntax/clause-misplaced', name.span, message, { remedy, explains: [name.words] }))
+    return
+  }
   const misplaced = clauses.filter((clause, index) => !isSuited(statement, clause, index))
   if (misplaced.length === 0 && clauses.length > 0) return
   if (kind === 'particular' && name && misplaced.length === clauses.length) {
@@ -239,6 +246,10 @@ function judgeStatement(statement: Statement, say: Say): void {
     )
   }
 }
+
+/** 'boom' of a 'mainsail boom': what is a spar by its last word, and no mast nor part of one. */
+const sparWordOf = ({ words }: Name) =>
+  /(?:^| )(bowsprit|jib-?boom|boom|gaff|yard)$/i.exec(words)?.[1]?.toLowerCase()
 
 function subjectOf({ kind }: Clause): string {
   const what = words[kind] ?? kind
