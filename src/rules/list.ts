@@ -33,6 +33,7 @@ import { ropeTooWeak } from './line/rope-too-weak.ts'
 import { surveyOverdue } from './line/survey-overdue.ts'
 import { halyardsOneSide } from './mast/halyards-one-side.ts'
 import { orderDiffers } from './mast/order-differs.ts'
+import { partWithoutHeight } from './mast/part-without-height.ts'
 import { topsailAndTopgallantOneSide } from './mast/topsail-and-topgallant-one-side.ts'
 import { upperBeforeLower } from './mast/upper-before-lower.ts'
 import { ofNothing } from './measure/of-nothing.ts'
@@ -125,6 +126,7 @@ export const rules: readonly Rule[] = [
   beyondItsStay,
   cornerOffItsSpar,
   cornerMissing,
+  partWithoutHeight,
   twoInOnePlace,
   hoistAboveTruck,
   loweredTooLow,

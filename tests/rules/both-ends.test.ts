@@ -24,6 +24,7 @@ const ofOneThing = [
   'line/rope-too-thin',
   'line/rope-too-weak',
   'line/survey-overdue',
+  'mast/part-without-height',
   'measure/of-nothing',
   'pair/one-missing',
   'pair/wrong-side',
