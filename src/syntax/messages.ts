@@ -2,13 +2,15 @@ import type { IToken } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import { lineColumn, lineStarts, type Source } from '../text/index.ts'
 import { error, tokenSpan } from './said.ts'
-import { Comma, LineEnd, Measure, Word } from './tokens.ts'
+import { Comma, LineEnd, Measure, said, Word } from './tokens.ts'
 
 /** Where the parser could not go on: the word it met, the one before it, and the rules it was in, the innermost last. */
 export interface Stumble {
   readonly token: IToken
   readonly before: IToken | undefined
   readonly rules: readonly string[]
+  /** How a list should be said that has commas between, where the parser met its "and". */
+  readonly list: string | undefined
 }
 
 /** What is told of a text: by the passes before the parser, by its rules, and where it stumbled. */
@@ -59,7 +61,29 @@ const mayFollow: ReadonlySet<string> = new Set([
   'syntax/one-side',
 ])
 
-function stumbleFinding({ token, before: previous, rules }: Stumble, source: Source): Finding {
+/** 'works main rail and boom cleat and quarter cleat', of 'works main rail, boom cleat and quarter cleat'. */
+export function listParted(tokens: readonly IToken[], at: number): string | undefined {
+  if (tokens[at]?.tokenType !== said.and) return undefined
+  const isListed = ({ tokenType }: IToken) => listed.has(tokenType)
+  const near = tokens.slice(Math.max(0, at - longestList), at + longestList)
+  const first = near.slice(0, Math.min(at, longestList)).findLastIndex(token => !isListed(token))
+  const word = near[first]
+  if (word?.tokenType !== said.works && word?.tokenType !== said.takes) return undefined
+  const rest = near.slice(first + 1)
+  const end = rest.findIndex(token => !isListed(token))
+  const list = rest
+    .slice(0, end < 0 ? rest.length : end)
+    .map(one => (one.tokenType === Comma ? 'and' : one.image))
+  if (list.at(-1) === 'and') list.pop()
+  return `${word.image} ${list.join(' ')}`
+}
+
+/** So many words are looked at on either side of an "and". */
+const longestList = 60
+
+const listed: ReadonlySet<unknown> = new Set([Word, Comma, said.and])
+
+function stumbleFinding({ token, before: previous, rules, list }: Stumble, source: Source): Finding {
   const before = previous !== undefined && previous.image !== '' ? `"${brief(previous.image)}"` : undefined
   const rule = rules.findLast(name => examples[name] !== undefined)
   const example = rule === undefined ? undefined : examples[rule]
@@ -94,6 +118,10 @@ function stumbleFinding({ token, before: previous, rules }: Stumble, source: Sou
       message,
       `Put a comma before it. If ${before} is part of a name, put the whole name between quotes, wherever it stands.`,
     )
+  }
+  if (list !== undefined) {
+    const message = 'A list has "and" between its names, and no comma.'
+    return error('syntax/word-misplaced', at, message, `Say "${list}".`)
   }
   const message = before === undefined ? `${word} can't stand here.` : `${word} can't follow ${before}.`
   return error(

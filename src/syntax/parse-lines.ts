@@ -2,7 +2,7 @@ import type { IToken, ParserMethod } from 'chevrotain'
 import { emptyNotebook, type Notebook, type OpenPage, type OpenStatement, openStatement } from './notebook.ts'
 import { PhasesParser } from './parse-phases.ts'
 import { error, tokenSpan } from './said.ts'
-import { Comma, GoesOn, LineEnd, SetIn, SetOut } from './tokens.ts'
+import { Comma, GoesOn, LineEnd, SetIn, SetOut, said } from './tokens.ts'
 import type * as tree from './tree.ts'
 
 /** Reads the lines of a block, with its margins. */
@@ -92,12 +92,16 @@ export abstract class LinesParser extends PhasesParser {
     this.ACTION(() => this.note(clause))
   })
 
-  /** What is said on a line behind the name. Behind a comma a name tells the class: 'jib, headsail on jib stay'. */
+  /**
+   * What is said on a line behind the name. Behind a comma a name tells the class: 'jib, headsail on jib stay'. An
+   * "and", which can't follow it, makes it one of a list.
+   */
   restOfLine = this.RULE(
     'restOfLine',
     this.breaths(() => {
       const clause = this.SUBRULE(this.class)
       this.ACTION(() => this.note(clause))
+      this.ACTION(() => this.LA(1).tokenType === said.and && this.doubt())
     }),
   )
 

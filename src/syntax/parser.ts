@@ -1,7 +1,7 @@
 import { type IRecognitionException, type IToken, isRecognitionException } from 'chevrotain'
 import type { Finding } from '../findings/index.ts'
 import type { Source } from '../text/index.ts'
-import type { Stumble } from './messages.ts'
+import { listParted, type Stumble } from './messages.ts'
 import { emptyNotebook, finish, openPage } from './notebook.ts'
 import type { Lines } from './parse-lines.ts'
 import type { ParserOptions } from './parse-parts.ts'
@@ -32,11 +32,10 @@ export class RigParser extends StatementsParser {
     this.onLine = undefined
     this.input = tokens
     this.readBook()
-    const stumbles = this.errors.map(({ token, context }) => ({
-      token,
-      before: tokens.at(tokens.indexOf(token) - 1),
-      rules: context.ruleStack,
-    }))
+    const stumbles = this.errors.map(({ token, context }) => {
+      const at = tokens.indexOf(token)
+      return { token, before: tokens.at(at - 1), rules: context.ruleStack, list: listParted(tokens, at) }
+    })
     return { pages: finish(this.notebook), findings: this.findings, stumbles }
   }
 

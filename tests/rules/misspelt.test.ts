@@ -81,3 +81,16 @@ test.each([
   const misplaced = findings.filter(({ rule }) => rule === 'syntax/clause-misplaced')
   expect(misplaced.map(({ remedy }) => remedy)).toEqual([`A ${spar} is a spar: set it under "spars".`])
 })
+
+test.each([
+  ['', 'works fore rail and main rail and boom cleat'],
+  [' and quarter cleat', 'works fore rail and main rail and boom cleat and quarter cleat'],
+])('what a station works, with commas between%s, is told once', (last, list) => {
+  const { findings } = compiledText(
+    `vessel Mole\n\nstations\n  waist, 3 hands in a watch\n    works fore rail, main rail, boom cleat${last}\n`,
+  )
+  const told = findings.filter(({ rule }) => rule.startsWith('syntax/'))
+  expect(told.map(({ message, remedy }) => [message, remedy])).toEqual([
+    ['A list has "and" between its names, and no comma.', `Say "${list}".`],
+  ])
+})

@@ -135,6 +135,21 @@ poles
   fore yard, 11.60 m long steel
 #                         ^^^^^ error syntax/comma-missing: "steel" follows "long" without a breath between.`))
 
+  test('a list with commas between is told once, and how to say it', () => {
+    const text = `stations
+  waist, 3 hands in a watch
+    works main rail, staysail cleat and boom cleat
+`
+    const { value, findings } = parse({ name: 'test.rig', text })
+    expect(findings.map(({ message, remedy }) => [message, remedy])).toEqual([
+      [
+        'A list has "and" between its names, and no comma.',
+        'Say "works main rail and staysail cleat and boom cleat".',
+      ],
+    ])
+    expect(value.pages[0]?.block[0]?.doubtful).toBe(true)
+  })
+
   test('two lines with mistakes are two findings', () =>
     check(`masts
   fore mast, stepped aft

@@ -233,6 +233,14 @@ function judgeStatement(statement: Statement, say: Say): void {
       say(finding('syntax/clause-misplaced', one.span, message, { remedy }))
       return
     }
+    const works = clauses.find(({ kind }) => kind === 'works')
+    if (one.kind === 'class' && works?.kind === 'works') {
+      const more = misplaced.flatMap(other => (other.kind === 'class' ? [other.name] : []))
+      const list = [...works.names, ...more].map(({ words }) => words).join(' and ')
+      const message = 'A list has "and" between its names, and no comma.'
+      say(finding('syntax/clause-misplaced', one.span, message, { remedy: `Say "works ${list}".` }))
+      return
+    }
     const whose = name ? `; "${name.words}" is a ${spoken[kind]}` : ''
     say(
       finding(
