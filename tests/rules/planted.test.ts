@@ -7,8 +7,8 @@ import { plants } from './plants/index.ts'
 import { seeded, someOf } from './seeded.ts'
 
 const seed = 1847
-// So many places for a kind of fault, shared out among the rigs that can have it; PLANTS=40 looks longer.
-const wanted = Number(process.env['PLANTS'] ?? 8)
+// So many places for a kind of fault, shared out among the rigs that can have it, two in each at the least; PLANTS=40 looks longer.
+const wanted = Number(process.env['PLANTS'] ?? 16)
 // Each planted text is compiled whole, on a machine that may be busy.
 const timeout = 120_000
 const books = notebooks()
@@ -40,7 +40,7 @@ const cases = Object.entries(plants).map(([kind, plant], index) => {
     const all = plant(book)
     return all.length > 0 ? [{ book, all }] : []
   })
-  const most = Math.max(1, Math.floor(wanted / able.length))
+  const most = Math.max(2, Math.floor(wanted / able.length))
   const fields = able.map(({ book, all }) => ({
     book,
     places: all.length,

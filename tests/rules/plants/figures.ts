@@ -6,6 +6,7 @@ import {
   at,
   edited,
   has,
+  isLifted,
   type Plant,
   type Plants,
   perSail,
@@ -16,7 +17,7 @@ import {
 
 const hoisting = (sail: Sail, book: Notebook) => {
   const yard = sail.kind === 'square' ? book.rig.sparAt.get(sail.yard) : undefined
-  return square()(sail) && has(book, sail, 'halyard') && yard?.mass !== undefined
+  return square()(sail) && has(book, sail, 'halyard') && yard?.mass !== undefined && !isLifted(sail, book)
 }
 const withHalyard = (sail: Sail, book: Notebook) => stayed(sail) && has(book, sail, 'halyard')
 

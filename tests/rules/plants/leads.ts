@@ -67,6 +67,8 @@ const companionway: Plant = book =>
     const at = abovePin(line)
     const deck = book.rig.vessel.decks[0]?.height
     if (!at || deck === undefined || at.z - deck > 1.5) return []
+    // A luff parrel's fall lies along its boom, where nobody goes.
+    if (line.kind === 'luff parrel') return []
     return [
       anywhere('lead/over-passage', `${book.lines.join('\n')}\n${thing('companionway', at, deck + 0.1)}`),
     ]
@@ -123,10 +125,10 @@ const blockNotGiven: Plant = book =>
     const led = book.rig.lines.filter(({ host, belay }) => host?.name === thing.name && belay?.at)
     const through = new Set(led.flatMap(({ lead }) => lead.map(({ what }) => what)))
     const planted: Planted[] = []
-    // What is said like another keeps the other's place until a new one is said.
+    // What is said like another keeps the other's place until a new one is said, and a masthead block its gear's.
     if (/ like /.test(wordsAt(book, entry))) return planted
     for (let line = gear + 1; /^ {6}/.test(wordsAt(book, line)); line++) {
-      const [, block = ''] = /^ {6}(\w+ block) +at /.exec(wordsAt(book, line)) ?? []
+      const [, block = ''] = /^ {6}((?!masthead)\w+ block) +at /.exec(wordsAt(book, line)) ?? []
       if (!through.has(block)) continue
       planted.push(at(entry, 'lead/to-be-given', withLine(book, line, `      ${block} to be given`)))
     }

@@ -1,6 +1,6 @@
 import type { Line, Sail } from '../../../src/rig/index.ts'
 import { lineOf, type Notebook, withLine, withLineBelow, wordsAt } from '../notebook.ts'
-import { anywhere, at, has, type Plant, type Plants, perSail, square, stayed } from './plant.ts'
+import { anywhere, at, has, isLifted, type Plant, type Plants, perSail, square, stayed } from './plant.ts'
 
 /** An order of one phase in the place of the gear's own: told at the phase. */
 const ordering = (
@@ -80,9 +80,7 @@ function answeringIn({ rig }: Notebook): ReadonlyMap<string, ReadonlySet<string>
 const hoisting =
   (...names: readonly string[]) =>
   (sail: Sail, book: Notebook) =>
-    square()(sail) &&
-    has(book, sail, 'halyard', ...names) &&
-    !book.rig.lines.some(({ host, lifted }) => host?.name === sail.name && lifted !== undefined)
+    square()(sail) && has(book, sail, 'halyard', ...names) && !isLifted(sail, book)
 
 /** Faults of the orders, and of the hands for them. */
 export const orders: Plants = {
@@ -114,7 +112,7 @@ export const orders: Plants = {
     'order/aloft-while-worked',
     'douse',
     'aloft 3 hands, furl\nhaul weather brace, ease lee brace',
-    (sail, book) => square()(sail) && has(book, sail, 'brace'),
+    (sail, book) => square()(sail) && has(book, sail, 'brace') && !isLifted(sail, book),
   ),
   'both running backstays left set up': ordering(
     'order/lee-backstay-kept',

@@ -47,6 +47,10 @@ export const square =
 
 export const stayed = (sail: Sail) => sail.class === 'headsail' || sail.class === 'staysail'
 
+/** Whether a line of the sail's is sent down, so that nothing is worked by it. */
+export const isLifted = ({ name }: Sail, { rig }: Notebook): boolean =>
+  rig.lines.some(({ host, lifted }) => host?.name === name && lifted !== undefined)
+
 /** Whether the gear of a sail has a line of these words. */
 export const has = (book: Notebook, sail: Sail, ...words: readonly string[]): boolean =>
   words.every(word =>

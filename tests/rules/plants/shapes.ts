@@ -84,6 +84,8 @@ const saidTwice: Plant = book =>
 /** The last corner on a line of a sail's own entry left out; of a square sail its foot. */
 const cornerLeftOut: Plant = book =>
   sailsIn(book).flatMap(({ entry, gear }) => {
+    // What is said like another keeps the other's corner.
+    if (/ like /.test(wordsAt(book, entry))) return []
     const text = Array.from({ length: gear - entry - 1 }, (_, index) => entry + 1 + index)
       .map(
         line =>
