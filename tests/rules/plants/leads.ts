@@ -1,3 +1,4 @@
+import { vec3 } from 'gl-matrix'
 import type { Point3 } from '../../../src/measure/index.ts'
 import { type Line, onMast } from '../../../src/rig/index.ts'
 import { type Notebook, type Planted, sailsIn, withLine, wordsAt } from '../notebook.ts'
@@ -62,13 +63,28 @@ const abovePin = (line: Line): Point3 | undefined => {
   return { x: on('x'), y: on('y'), z: on('z') } as Point3
 }
 
+/** Whether the lead from the pin keeps by a bowsprit, a boom or a gaff, where nobody goes below it. */
+function liesAlongSpar({ lead: [pin, lead] }: Line, { rig }: Notebook): boolean {
+  return rig.spars.some(spar => {
+    if (spar.kind === 'yard' || !spar.inner || !spar.outer || !pin || !lead) return false
+    const [inner, outer] = [vectorTo(spar.inner), vectorTo(spar.outer)]
+    const way = vec3.sub(vec3.create(), outer, inner)
+    return [pin, lead].every(({ at }) => {
+      const share = vec3.dot(vec3.sub(vec3.create(), vectorTo(at), inner), way) / vec3.squaredLength(way)
+      const nearest = vec3.scaleAndAdd(vec3.create(), inner, way, Math.min(1, Math.max(0, share)))
+      return vec3.distance(vectorTo(at), nearest) < 1.5
+    })
+  })
+}
+
+const vectorTo = ({ x, y, z }: Point3) => vec3.fromValues(x, y, z)
+
 const companionway: Plant = book =>
   book.rig.lines.flatMap(line => {
     const at = abovePin(line)
     const deck = book.rig.vessel.decks[0]?.height
     if (!at || deck === undefined || at.z - deck > 1.5) return []
-    // A luff parrel's fall lies along its boom, where nobody goes.
-    if (line.kind === 'luff parrel') return []
+    if (liesAlongSpar(line, book)) return []
     return [
       anywhere('lead/over-passage', `${book.lines.join('\n')}\n${thing('companionway', at, deck + 0.1)}`),
     ]
