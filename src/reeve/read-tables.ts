@@ -1,5 +1,6 @@
 import { type Finding, type Found, inFileOrder } from '../findings/index.ts'
 import { unitOf } from '../measure/index.ts'
+import { foreAndAftClasses, squareClasses } from '../rig/index.ts'
 import { nameKey } from '../syntax/index.ts'
 import type { Source } from '../text/index.ts'
 import { judgeTables } from './judge.ts'
@@ -144,19 +145,7 @@ function withBowsprit(
 
 const capitalised = (words: string) => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`
 
-const classes = words([
-  ...[
-    'course',
-    'topsail',
-    'lower topsail',
-    'upper topsail',
-    'topgallant',
-    'lower topgallant',
-    'upper topgallant',
-  ],
-  ...['royal', 'skysail', 'square sail', 'headsail', 'staysail', 'gaff sail', 'gaff topsail', 'lugsail'],
-  ...['lateen sail', 'fore-and-aft sail'],
-])
+const classes = words([...squareClasses, ...foreAndAftClasses])
 
 const types = words(['square', 'triangular', 'quadrilateral'])
 

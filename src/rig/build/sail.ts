@@ -17,7 +17,8 @@ import { coordinates, type Ground, locate } from './place.ts'
 import { capitalised, finding, listed, namesIn, type Say, unknownName } from './say.ts'
 import { foreAndAftThings, type Surroundings } from './thing.ts'
 
-const squareClasses = [
+/** The classes of square sails, lowest first; 'square' may go before each but the last. */
+export const squareClasses = [
   'course',
   'topsail',
   'lower topsail',
@@ -29,7 +30,8 @@ const squareClasses = [
   'skysail',
   'square sail',
 ] as const
-const foreAndAftClasses = [
+/** The classes of sails set fore and aft. */
+export const foreAndAftClasses = [
   'headsail',
   'staysail',
   'gaff sail',

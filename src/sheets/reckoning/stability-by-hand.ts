@@ -8,8 +8,8 @@ import {
 } from '../../measure/index.ts'
 import { catamaran, catamaranNumeral, notChecked, proofMoment, type Waters } from '../../reckon/index.ts'
 import { nothing, type Table, words } from '../table.ts'
-import { papersGovern } from './stability.ts'
-import { cell, column, plainNumber, type Shown } from './units.ts'
+import { criterionColumns, papersGovern } from './stability.ts'
+import { cell, plainNumber, type Shown } from './units.ts'
 
 /** Sails without a rig: their area, how high their centre stands, and of a catamaran what she weighs and how far her hulls are apart. */
 export interface SailsByHand {
@@ -42,14 +42,7 @@ export function smallVesselTable({ area, centre, displacement, hulls }: SailsByH
   return {
     id: 'small-vessel',
     title: 'Small sailing vessels',
-    columns: [
-      column('criterion'),
-      column('has'),
-      column('asked'),
-      column('unit'),
-      column('met'),
-      column('mind'),
-    ],
+    columns: criterionColumns,
     rows: [
       row(proof, moment, momentUnit),
       row('The same', moment, footPounds),

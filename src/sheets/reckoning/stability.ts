@@ -8,6 +8,9 @@ import { cell, column, plainNumber, type TableUnits } from './units.ts'
 const thousandths = plainNumber(3)
 const tenths = plainNumber(1)
 
+/** What is asked of a vessel beside what she has. */
+export const criterionColumns = ['criterion', 'has', 'asked', 'unit', 'met', 'mind'].map(name => column(name))
+
 /** The printed criteria of a sailing vessel, what she has beside what is asked. Empty where her papers give nothing. */
 export function stabilityTable({ vessel }: Rig, figures: Figures, { length }: TableUnits): Table {
   const { criteria, leastMetacentricHeight, heel } = figures.stability()
@@ -25,14 +28,7 @@ export function stabilityTable({ vessel }: Rig, figures: Figures, { length }: Ta
   return {
     id: 'stability',
     title: 'Stability criteria, and heel',
-    columns: [
-      column('criterion'),
-      column('has'),
-      column('asked'),
-      column('unit'),
-      column('met'),
-      column('mind'),
-    ],
+    columns: criterionColumns,
     rows: isAsked
       ? [
           numeral('x'),
