@@ -44,7 +44,8 @@ function told({ name, span }: MastSection, masts: Without['masts']): Draft {
       : "The mast isn't drawn, and nothing is led to it.",
     remedy: `Say how high it goes, as in "to 9.50 m up"${orShrouds}.`,
     about: masts.map(mast => mast.name),
-    follows: [unreadPage],
+    // A spar set in under a mast is told as that.
+    follows: [name, unreadPage],
   }
 }
 
